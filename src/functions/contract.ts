@@ -1,0 +1,73 @@
+/**
+ * What a host (Excel, the embedded engine, the command line) and a worksheet function hand each other.
+ * A host turns its own values into these, calls `evaluate`, and turns the result back; it knows nothing else of a function.
+ */
+
+/** An error in a cell; `message` is a whole sentence for the person at the sheet. */
+export interface CellError {
+  readonly error: "#VALUE!" | "#N/A" | "#REF!" | "#NAME?" | "#NUM!" | "#DIV/0!" | "#NULL!" | "#SPILL!" | "#CALC!" | "#GETTING_DATA";
+  readonly message: string;
+}
+
+/** One cell: null is an empty cell, where the host can tell it. */
+export type Cell = number | string | boolean | null | CellError;
+/** Rows of cells, all rows of one length, at least one row and one column. */
+export type Grid = readonly (readonly Cell[])[];
+/** What stands for one argument: a single value, a range, or undefined where it is left out. */
+export type Input = Cell | Grid | undefined;
+
+/** What a number means; decides its unit in °C sheets and °F sheets and how it is converted. */
+export type Quantity =
+  | "temperature"
+  | "difference"
+  | "distance"
+  | "fraction"
+  | "percent"
+  | "pressure"
+  | "current"
+  | "radiance"
+  | "number"
+  | "text"
+  | "band"
+  | "table";
+
+export interface ArgumentSpec {
+  /** The nomenclature's word, as it stands in headers and help. */
+  readonly name: string;
+  readonly quantity: Quantity;
+  /** One line: what it is. Unit, range and default are added from the fields below, never typed here. */
+  readonly help: string;
+  readonly optional?: boolean;
+  /** The value taken where nothing is given, in °C, K, m (converted for °F). */
+  readonly default?: number | string;
+  /** Allowed range in the sheet's metric unit. */
+  readonly range?: import("../core/errors.js").Range;
+  readonly choices?: readonly string[];
+  /** 0 cannot be: an empty cell that Excel hands over as 0. */
+  readonly zeroIsBlank?: boolean;
+  /** Taken whole: a range is one value (response table, criteria, phases), never broadcast. */
+  readonly whole?: boolean;
+}
+
+export interface FunctionSpec {
+  /** Without the namespace: "CORRECTED". */
+  readonly name: string;
+  readonly topic: "Correction" | "Transmission" | "Load" | "Severity" | "Uncertainty" | "What-if and audit" | "Trend and plan" | "Help";
+  /** One line. */
+  readonly summary: string;
+  /** What comes back, with its unit. */
+  readonly returns: string;
+  readonly args: readonly ArgumentSpec[];
+  /** cells: same shape as the arguments; rows: one row of results a row; set: taken whole; table: a header row and rows. */
+  readonly shape: "cells" | "rows" | "set" | "table";
+  /** A formula that runs, with its value as a person would read it. */
+  readonly example: { readonly formula: string; readonly shows: string };
+  /** The first edition of standards or papers it rests on: keys of src/data/references.json. */
+  readonly sources: readonly string[];
+  /** Never throws. A single value comes back as 1 × 1. */
+  readonly evaluate: (inputs: readonly Input[]) => Grid;
+}
+
+export function isCellError(cell: unknown): cell is CellError {
+  return typeof cell === "object" && cell !== null && "error" in cell;
+}
