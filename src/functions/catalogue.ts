@@ -1,0 +1,9 @@
+import type { FunctionSpec } from "./contract.js";
+
+/** The one list of worksheet functions, in the order in which they are shown. */
+export const catalogue: readonly FunctionSpec[] = [];
+
+/** The function of that name (without the namespace, any case), or undefined. */
+export function findFunction(name: string): FunctionSpec | undefined {
+  return catalogue.find((spec) => spec.name === name.toUpperCase());
+}
