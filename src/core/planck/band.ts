@@ -1,0 +1,111 @@
+import { GreybodyError } from "../errors.js";
+import type { Range } from "../errors.js";
+
+/** A stretch of the spectral response, linear between its ends. Wavelengths in metres, response dimensionless. */
+export interface Segment {
+  readonly lo: number;
+  readonly hi: number;
+  readonly responseLo: number;
+  readonly responseHi: number;
+}
+
+/** The spectral band a camera sees: adjoining segments in order of wavelength. */
+export interface Band {
+  /** Tells bands apart in caches; equal bands have equal keys. */
+  readonly key: string;
+  readonly segments: readonly Segment[];
+}
+
+const MICROMETRE = 1e-6;
+/** Wavelengths the computation is meant for [µm]. */
+export const WAVELENGTH_RANGE: Range = { min: 0.7, max: 20 };
+
+function requireWavelength(value: number): void {
+  // Written so that NaN is refused too.
+  if (!(value >= 0.7 && value <= 20)) {
+    throw new GreybodyError({
+      code: "INVALID",
+      argument: "band",
+      given: value,
+      allowed: WAVELENGTH_RANGE,
+      hint: { key: "band-wavelengths" },
+    });
+  }
+}
+
+/**
+ * A band of uniform response.
+ * @param from shorter wavelength [µm], 0.7 to 20
+ * @param to longer wavelength [µm], above `from`
+ * @throws INVALID "band"
+ */
+export function flatBand(from: number, to: number): Band {
+  requireWavelength(from);
+  requireWavelength(to);
+  if (from >= to) {
+    throw new GreybodyError({ code: "INVALID", argument: "band", given: `${from}-${to}`, hint: { key: "band-order" } });
+  }
+  return {
+    key: `${from}-${to}`,
+    segments: [{ lo: from * MICROMETRE, hi: to * MICROMETRE, responseLo: 1, responseHi: 1 }],
+  };
+}
+
+/**
+ * A band from a table of the camera's spectral response, linear between the rows, nothing outside them.
+ * Scaling every response by one factor changes no temperature.
+ * @param wavelengths rising [µm], 0.7 to 20, at least two
+ * @param responses as many, none negative, not all zero [-]
+ * @throws INVALID "band"
+ */
+export function responseBand(wavelengths: readonly number[], responses: readonly number[]): Band {
+  const segments: Segment[] = [];
+  for (const [i, wavelength] of wavelengths.entries()) {
+    requireWavelength(wavelength);
+    const response = responses[i] ?? NaN;
+    if (!(response >= 0 && Number.isFinite(response))) {
+      throw new GreybodyError({
+        code: "INVALID",
+        argument: "band",
+        given: response,
+        allowed: { min: 0 },
+        hint: { key: "band-response", values: { row: i + 1 } },
+      });
+    }
+    const before = wavelengths[i - 1];
+    if (before === undefined) continue;
+    if (wavelength <= before) {
+      throw new GreybodyError({
+        code: "INVALID",
+        argument: "band",
+        given: wavelength,
+        hint: { key: "band-rising", values: { row: i + 1 } },
+      });
+    }
+    const responseBefore = responses[i - 1] ?? NaN;
+    if (response === 0 && responseBefore === 0) continue;
+    segments.push({
+      lo: before * MICROMETRE,
+      hi: wavelength * MICROMETRE,
+      responseLo: responseBefore,
+      responseHi: response,
+    });
+  }
+  if (segments.length === 0) {
+    throw new GreybodyError({ code: "INVALID", argument: "band", hint: { key: "band-empty" } });
+  }
+  return { key: wavelengths.map((w, i) => `${w}:${responses[i] ?? ""}`).join(";"), segments };
+}
+
+/** The band taken where none is given: long-wave, 7.5 to 14 µm. */
+export const DEFAULT_BAND = flatBand(7.5, 14);
+
+/** Response at a wavelength [m]; 0 outside the band. */
+export function responseAt(band: Band, wavelength: number): number {
+  for (const s of band.segments) {
+    if (wavelength >= s.lo && wavelength <= s.hi) {
+      return s.responseLo + ((wavelength - s.lo) / (s.hi - s.lo)) * (s.responseHi - s.responseLo);
+    }
+  }
+  return 0;
+}
