@@ -1,0 +1,126 @@
+/**
+ * Three targets: the command line (node), the embedded page with its worker, and the Excel build.
+ * Built by src/scripts/build.mjs through webpack's node interface; types are checked apart (src/scripts/check.mjs).
+ */
+const { createHash } = require("node:crypto");
+const { readFileSync } = require("node:fs");
+const path = require("node:path");
+const HtmlWebpackPlugin = require("html-webpack-plugin");
+const MiniCssExtractPlugin = require("mini-css-extract-plugin");
+const webpack = require("webpack");
+const { ShippedPackages } = require("./src/scripts/shipped-packages.cjs");
+
+const root = __dirname;
+const from = (...parts) => path.join(root, ...parts);
+const { version } = require("./package.json");
+
+// A cache never outlives what made it: node, the lock file (so every package's version) and this file are in its name.
+const cacheVersion = createHash("sha256")
+  .update(process.version)
+  .update(readFileSync(from("package-lock.json")))
+  .update(readFileSync(__filename))
+  .digest("hex")
+  .slice(0, 16);
+
+/** What all targets share. */
+function base(name, mode) {
+  return {
+    name,
+    mode,
+    context: root,
+    // Never an eval form: the page's content security policy forbids it.
+    devtool: mode === "development" ? "source-map" : false,
+    performance: { hints: false },
+    cache: { type: "filesystem", cacheDirectory: from(".cache/webpack"), name: `${name}-${mode}`, version: cacheVersion },
+    resolve: { extensions: [".ts", ".tsx", ".js"], extensionAlias: { ".js": [".ts", ".tsx", ".js"] } },
+    module: {
+      rules: [
+        {
+          test: /\.tsx?$/,
+          exclude: /node_modules/,
+          loader: "ts-loader",
+          options: { transpileOnly: true, compilerOptions: { noEmit: false } },
+        },
+        { test: /\.m?js$/, resolve: { fullySpecified: false } },
+      ],
+    },
+    plugins: [
+      new webpack.DefinePlugin({ GREYBODY_VERSION: JSON.stringify(version) }),
+      new ShippedPackages(from(".cache/shipped", `${name}.json`)),
+    ],
+  };
+}
+
+/** A program for node as an ES module, because package.json says "type": "module". Not minified: it is read, not sent. */
+function node(name, mode, entry, output) {
+  const config = base(name, mode);
+  return {
+    ...config,
+    target: "node20",
+    entry,
+    output: { module: true, chunkFormat: "module", ...output },
+    experiments: { outputModule: true },
+    // import.meta stays what it is at run time: webpack would write this machine's path into the file.
+    module: { ...config.module, parser: { javascript: { importMeta: false, url: false } } },
+    optimization: { minimize: false },
+  };
+}
+
+function browser(name, mode, entry, output) {
+  const config = base(name, mode);
+  return {
+    ...config,
+    target: ["web", "es2022"],
+    entry,
+    output: { clean: true, globalObject: "self", assetModuleFilename: "assets/[name][ext]", ...output },
+    module: {
+      ...config.module,
+      rules: [
+        ...config.module.rules,
+        // Style sheets as files of their own: nothing inline, nothing made by script.
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"], sideEffects: true },
+        { test: /\.(png|svg|woff2?)$/, type: "asset/resource" },
+      ],
+    },
+    plugins: [...config.plugins, new MiniCssExtractPlugin({ filename: "[name].css" })],
+    // One pass: a second one costs a third more time for a hundredth less size.
+    optimization: { minimizeOptions: { javascript: { compress: { passes: 1 } } } },
+  };
+}
+
+function cli(mode) {
+  const config = node("cli", mode, { cli: "./src/cli/main.ts" }, { path: from("dist"), filename: "[name].js", chunkFilename: "cli/[name].js" });
+  config.plugins.push(new webpack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true, entryOnly: true }));
+  return config;
+}
+
+function page(mode) {
+  const entry = {
+    main: "./src/page/main.ts",
+    // A worker is started by its fixed name and cannot load parts by script tags.
+    worker: { import: "./src/page/worker.ts", filename: "worker.js", chunkLoading: "import-scripts" },
+  };
+  const config = browser("page", mode, entry, { path: from("dist/page"), filename: "[name].js" });
+  config.plugins.push(new HtmlWebpackPlugin({ template: "./src/page/index.html", chunks: ["main"], scriptLoading: "defer" }));
+  return config;
+}
+
+function excel(mode) {
+  return browser("excel", mode, { functions: "./src/host/excel/functions.ts" }, { path: from("dist/excel"), filename: "[name].js" });
+}
+
+/** Run once by the build to write functions.json from the catalogue. */
+function excelMetadata(mode) {
+  return node("excel-metadata", mode, { metadata: "./src/host/excel/metadata.ts" }, {
+    path: from(".cache/built"),
+    filename: "[name].mjs",
+    library: { type: "module" },
+  });
+}
+
+/** The webpack configurations of each target, in the order in which they are built. */
+module.exports = (mode = "production") => ({
+  cli: [cli(mode)],
+  page: [page(mode)],
+  excel: [excel(mode), excelMetadata(mode)],
+});
