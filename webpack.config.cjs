@@ -12,7 +12,6 @@ const { ShippedPackages } = require("./src/scripts/shipped-packages.cjs");
 
 const root = __dirname;
 const from = (...parts) => path.join(root, ...parts);
-const { version } = require("./package.json");
 
 // A cache never outlives what made it: node, the lock file (so every package's version) and this file are in its name.
 const cacheVersion = createHash("sha256")
@@ -31,23 +30,25 @@ function base(name, mode) {
     // Never an eval form: the page's content security policy forbids it.
     devtool: mode === "development" ? "source-map" : false,
     performance: { hints: false },
-    cache: { type: "filesystem", cacheDirectory: from(".cache/webpack"), name: `${name}-${mode}`, version: cacheVersion },
+    cache: {
+      type: "filesystem",
+      cacheDirectory: from(".cache/webpack"),
+      name: `${name}-${mode}`,
+      version: cacheVersion,
+    },
     resolve: { extensions: [".ts", ".tsx", ".js"], extensionAlias: { ".js": [".ts", ".tsx", ".js"] } },
     module: {
       rules: [
         {
           test: /\.tsx?$/,
           exclude: /node_modules/,
-          loader: "ts-loader",
+          loader: require.resolve("ts-loader"),
           options: { transpileOnly: true, compilerOptions: { noEmit: false } },
         },
         { test: /\.m?js$/, resolve: { fullySpecified: false } },
       ],
     },
-    plugins: [
-      new webpack.DefinePlugin({ GREYBODY_VERSION: JSON.stringify(version) }),
-      new ShippedPackages(from(".cache/shipped", `${name}.json`)),
-    ],
+    plugins: [new ShippedPackages(from(".cache/shipped", `${name}.json`))],
   };
 }
 
@@ -78,7 +79,7 @@ function browser(name, mode, entry, output) {
       rules: [
         ...config.module.rules,
         // Style sheets as files of their own: nothing inline, nothing made by script.
-        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, "css-loader"], sideEffects: true },
+        { test: /\.css$/, use: [MiniCssExtractPlugin.loader, require.resolve("css-loader")], sideEffects: true },
         { test: /\.(png|svg|woff2?)$/, type: "asset/resource" },
       ],
     },
@@ -89,7 +90,12 @@ function browser(name, mode, entry, output) {
 }
 
 function cli(mode) {
-  const config = node("cli", mode, { cli: "./src/cli/main.ts" }, { path: from("dist"), filename: "[name].js", chunkFilename: "cli/[name].js" });
+  const config = node(
+    "cli",
+    mode,
+    { cli: "./src/cli/main.ts" },
+    { path: from("dist"), filename: "[name].js", chunkFilename: "cli/[name].js" },
+  );
   config.plugins.push(new webpack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true, entryOnly: true }));
   return config;
 }
@@ -101,21 +107,33 @@ function page(mode) {
     worker: { import: "./src/page/worker.ts", filename: "worker.js", chunkLoading: "import-scripts" },
   };
   const config = browser("page", mode, entry, { path: from("dist/page"), filename: "[name].js" });
-  config.plugins.push(new HtmlWebpackPlugin({ template: "./src/page/index.html", chunks: ["main"], scriptLoading: "defer" }));
+  config.plugins.push(
+    new HtmlWebpackPlugin({ template: "./src/page/index.html", chunks: ["main"], scriptLoading: "defer" }),
+  );
   return config;
 }
 
 function excel(mode) {
-  return browser("excel", mode, { functions: "./src/host/excel/functions.ts" }, { path: from("dist/excel"), filename: "[name].js" });
+  return browser(
+    "excel",
+    mode,
+    { functions: "./src/host/excel/functions.ts" },
+    { path: from("dist/excel"), filename: "[name].js" },
+  );
 }
 
 /** Run once by the build to write functions.json from the catalogue. */
 function excelMetadata(mode) {
-  return node("excel-metadata", mode, { metadata: "./src/host/excel/metadata.ts" }, {
-    path: from(".cache/built"),
-    filename: "[name].mjs",
-    library: { type: "module" },
-  });
+  return node(
+    "excel-metadata",
+    mode,
+    { metadata: "./src/host/excel/metadata.ts" },
+    {
+      path: from(".cache/built"),
+      filename: "[name].mjs",
+      library: { type: "module" },
+    },
+  );
 }
 
 /** The webpack configurations of each target, in the order in which they are built. */

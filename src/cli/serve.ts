@@ -127,7 +127,12 @@ function fileFor(folder: string, url: string): string | undefined {
     return undefined;
   }
   // Hidden files and anything that climbs (also with a backslash, on Windows) are not pages.
-  if (!pathname.startsWith("/") || pathname.includes("\0") || pathname.split(/[/\\]/).some((part) => part.startsWith("."))) return undefined;
+  if (
+    !pathname.startsWith("/") ||
+    pathname.includes("\0") ||
+    pathname.split(/[/\\]/).some((part) => part.startsWith("."))
+  )
+    return undefined;
   const file = path.join(folder, pathname.endsWith("/") ? `${pathname}index.html` : pathname);
   return file.startsWith(folder + path.sep) ? file : undefined;
 }

@@ -31,7 +31,10 @@ function rewriteJson(folder) {
 
 function rewriteImports(file) {
   const text = readFileSync(file, "utf8");
-  const rewritten = text.replace(/(from\s+|import\s*\(?\s*)"(\.{1,2}\/[^"]+\.json)"(\s*with\s*\{[^}]*\})?/g, '$1"$2.js"');
+  const rewritten = text.replace(
+    /(from\s+|import\s*\(?\s*)"(\.{1,2}\/[^"]+\.json)"(\s*with\s*\{[^}]*\})?/g,
+    '$1"$2.js"',
+  );
   if (rewritten !== text) writeFileSync(file, rewritten);
 }
 
@@ -46,5 +49,7 @@ function typeOf(value) {
   if (Array.isArray(value)) return `(${[...new Set(value.map(typeOf))].join(" | ") || "never"})[]`;
   if (value === null) return "null";
   if (typeof value !== "object") return typeof value;
-  return `{ ${Object.entries(value).map(([key, inner]) => `${JSON.stringify(key)}: ${typeOf(inner)};`).join(" ")} }`;
+  return `{ ${Object.entries(value)
+    .map(([key, inner]) => `${JSON.stringify(key)}: ${typeOf(inner)};`)
+    .join(" ")} }`;
 }

@@ -15,8 +15,11 @@ export function currentInputs() {
     .filter((entry) => entry.isFile())
     .map((entry) => path.join(entry.parentPath, entry.name))
     .sort();
-  const settings = ["package.json", "package-lock.json", "tsconfig.json", "webpack.config.cjs"].map((name) => inRoot(name));
-  for (const file of [...sources, ...settings]) digest.update(path.relative(root, file)).update("\0").update(readFileSync(file));
+  const settings = ["package.json", "package-lock.json", "tsconfig.json", "webpack.config.cjs"].map((name) =>
+    inRoot(name),
+  );
+  for (const file of [...sources, ...settings])
+    digest.update(path.relative(root, file)).update("\0").update(readFileSync(file));
   return digest.digest("hex");
 }
 

@@ -6,21 +6,35 @@ import * as checker from "license-checker-rseidelsohn";
 import { inRoot, root } from "./paths.mjs";
 
 /** Licences that let us ship a package with its text and ask for nothing else. */
-const allowed = new Set(["MIT", "ISC", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0", "0BSD", "CC0-1.0", "Unlicense", "Zlib", "BlueOak-1.0.0"]);
+const allowed = new Set([
+  "MIT",
+  "ISC",
+  "BSD-2-Clause",
+  "BSD-3-Clause",
+  "Apache-2.0",
+  "0BSD",
+  "CC0-1.0",
+  "Unlicense",
+  "Zlib",
+  "BlueOak-1.0.0",
+]);
 /** The paid edition of the grid: its packages may never be taken. */
 const forbiddenScope = "@univerjs-pro/";
 
 /** True where an SPDX expression leaves a way to ship under the allowed licences. */
 export function isAllowed(expression) {
   const plain = expression.replace(/[()]/g, " ").trim();
-  return plain.split(/\s+OR\s+/).some((choice) => choice.split(/\s+AND\s+/).every((licence) => allowed.has(licence.trim())));
+  return plain
+    .split(/\s+OR\s+/)
+    .some((choice) => choice.split(/\s+AND\s+/).every((licence) => allowed.has(licence.trim())));
 }
 
 /** One sentence for each package that may not ship; packages are { name, licence, text }. */
 export function objections(packages) {
   return packages.flatMap(({ name, licence, text }) => {
     if (name.startsWith(forbiddenScope)) return [`${name} belongs to the paid edition of the grid and may not ship.`];
-    if (!isAllowed(licence)) return [`${name} ships under "${licence}", which is not on the allow-list in src/scripts/licences.mjs.`];
+    if (!isAllowed(licence))
+      return [`${name} ships under "${licence}", which is not on the allow-list in src/scripts/licences.mjs.`];
     return text === undefined ? [`${name} ships without a licence text.`] : [];
   });
 }
@@ -38,7 +52,11 @@ export async function shippedPackages() {
     if (!found) return { name: folder.replace(/^.*node_modules\//, ""), licence: "unknown" };
     const [name, { licenses, licenseFile }] = found;
     const isText = licenseFile !== undefined && /^(un)?licen[cs]e|^copying|^notice/i.test(basename(licenseFile));
-    return { name, licence: [licenses].flat().join(" AND "), ...(isText ? { text: readFileSync(licenseFile, "utf8").trim() } : {}) };
+    return {
+      name,
+      licence: [licenses].flat().join(" AND "),
+      ...(isText ? { text: readFileSync(licenseFile, "utf8").trim() } : {}),
+    };
   });
 }
 

@@ -38,5 +38,7 @@ function inputFrom(argument: ExcelCell[][] | null | undefined): Input {
 }
 
 for (const spec of catalogue) {
-  CustomFunctions.associate(spec.name, (...args: (ExcelCell[][] | null)[]) => spec.evaluate(args.map(inputFrom)).map((row) => row.map(toExcel)));
+  CustomFunctions.associate(spec.name, (...args: (ExcelCell[][] | null)[]) =>
+    spec.evaluate(args.map(inputFrom)).map((row) => row.map(toExcel)),
+  );
 }
