@@ -3,7 +3,7 @@
  * Built by src/scripts/build.mjs through webpack's node interface; types are checked apart (src/scripts/check.mjs).
  */
 const { createHash } = require("node:crypto");
-const { readFileSync } = require("node:fs");
+const { readFileSync, readdirSync } = require("node:fs");
 const path = require("node:path");
 const HtmlWebpackPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
@@ -48,7 +48,7 @@ function base(name, mode) {
         { test: /\.m?js$/, resolve: { fullySpecified: false } },
       ],
     },
-    plugins: [new ShippedPackages(from(".cache/shipped", `${name}.json`))],
+    plugins: [],
   };
 }
 
@@ -67,6 +67,9 @@ function node(name, mode, entry, output) {
   };
 }
 
+/** Notes the packages that a bundle holds, for the licences. */
+const shipped = (name) => new ShippedPackages(from("dist/.shipped", `${name}.json`));
+
 function browser(name, mode, entry, output) {
   const config = base(name, mode);
   return {
@@ -83,7 +86,7 @@ function browser(name, mode, entry, output) {
         { test: /\.(png|svg|woff2?)$/, type: "asset/resource" },
       ],
     },
-    plugins: [...config.plugins, new MiniCssExtractPlugin({ filename: "[name].css" })],
+    plugins: [shipped(name), new MiniCssExtractPlugin({ filename: "[name].css" })],
     // One pass: a second one costs a third more time for a hundredth less size.
     optimization: { minimizeOptions: { javascript: { compress: { passes: 1 } } } },
   };
@@ -96,7 +99,10 @@ function cli(mode) {
     { cli: "./src/cli/main.ts" },
     { path: from("dist"), filename: "[name].js", chunkFilename: "cli/[name].js" },
   );
-  config.plugins.push(new webpack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true, entryOnly: true }));
+  config.plugins.push(
+    shipped("cli"),
+    new webpack.BannerPlugin({ banner: "#!/usr/bin/env node", raw: true, entryOnly: true }),
+  );
   return config;
 }
 
@@ -136,9 +142,22 @@ function excelMetadata(mode) {
   );
 }
 
+/** Each file of tests/bench as a program of its own. */
+function bench(mode) {
+  const files = readdirSync(from("tests/bench")).filter((file) => file.endsWith(".ts"));
+  const entry = Object.fromEntries(files.map((file) => [path.basename(file, ".ts"), `./tests/bench/${file}`]));
+  return {
+    ...node("bench", mode, entry, { path: from(".cache/bench"), filename: "[name].mjs" }),
+    externals: { mitata: "module mitata" },
+  };
+}
+
 /** The webpack configurations of each target, in the order in which they are built. */
 module.exports = (mode = "production") => ({
   cli: [cli(mode)],
   page: [page(mode)],
   excel: [excel(mode), excelMetadata(mode)],
+  get bench() {
+    return [bench(mode)];
+  },
 });

@@ -5,6 +5,7 @@ import { inRoot, root } from "./paths.mjs";
 
 /** Compiles src/index.ts and what it imports into dist/ as ES modules with types, in a form that node 20 loads. */
 export function buildLibrary() {
+  for (const folder of ["core", "data"]) rmSync(inRoot("dist", folder), { recursive: true, force: true });
   const tsc = spawnSync(process.execPath, [inRoot("node_modules/typescript/bin/tsc"), "-p", "src/core/tsconfig.json"], {
     cwd: root,
     encoding: "utf8",

@@ -1,5 +1,5 @@
 /** What ships: which packages, under which licences, and their texts. Only what the bundles hold counts. */
-import { existsSync, readFileSync, readdirSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { basename } from "node:path";
 import { promisify } from "node:util";
 import * as checker from "license-checker-rseidelsohn";
@@ -41,10 +41,9 @@ export function objections(packages) {
 
 /** The packages that the last build's bundles hold, with licence and text, by name. */
 export async function shippedPackages() {
+  const lists = ["cli", "page", "excel"].map((target) => inRoot("dist/.shipped", `${target}.json`));
   const folders = new Set(
-    readdirSync(inRoot(".cache/shipped"))
-      .filter((file) => file.endsWith(".json"))
-      .flatMap((file) => JSON.parse(readFileSync(inRoot(".cache/shipped", file), "utf8"))),
+    lists.filter((file) => existsSync(file)).flatMap((file) => JSON.parse(readFileSync(file, "utf8"))),
   );
   const installed = Object.entries(await promisify(checker.init)({ start: root, relativeLicensePath: false }));
   return [...folders].sort().map((folder) => {
@@ -69,10 +68,4 @@ export async function writeLicenceTexts() {
   const parts = [...byText].map(([text, names]) => `${names.join("\n")}\n\n${text}\n`);
   const head = "Greybody's bundles hold the packages named below, each under the licence that follows its name.\n";
   writeFileSync(inRoot("dist/THIRD-PARTY-LICENCES"), [head, ...parts].join(`\n${"-".repeat(80)}\n\n`));
-}
-
-/** The check step: what the last build ships, judged. */
-export async function checkLicences() {
-  if (!existsSync(inRoot(".cache/shipped"))) return ["Nothing has been built yet: run npm run build."];
-  return objections(await shippedPackages());
 }

@@ -1,5 +1,5 @@
 /** Makes dist/, target by target. */
-import { existsSync } from "node:fs";
+import { rmSync } from "node:fs";
 import { buildLibrary } from "./build-library.mjs";
 import { writeFunctionsJson } from "./functions-json.mjs";
 import { currentInputs, forgetBuild, isFresh, recordBuild, withBuildLock } from "./freshness.mjs";
@@ -13,7 +13,10 @@ export const targets = {
   cli: {
     what: "the command line (dist/cli.js)",
     usual: "15 s, 4 s when little has changed",
-    make: (mode) => bundle("cli", mode),
+    make: async (mode) => {
+      rmSync(inRoot("dist/cli"), { recursive: true, force: true });
+      await bundle("cli", mode);
+    },
   },
   page: {
     what: "the page and its worker (dist/page/)",
@@ -42,7 +45,7 @@ export async function build(names = Object.keys(targets), mode = "production") {
     await make(mode);
     console.log(`  done in ${((performance.now() - start) / 1000).toFixed(1)} s`);
   }
-  if (existsSync(inRoot(".cache/shipped"))) await writeLicenceTexts();
+  await writeLicenceTexts();
   if (complete) recordBuild(inputs);
 }
 
