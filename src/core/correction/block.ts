@@ -1,0 +1,185 @@
+import { inRange } from "../errors.js";
+import { REFLECTANCE, SUM_SLACK, TRANSMISSION } from "../limits.js";
+import type { Band } from "../planck/band.js";
+import * as tables from "../planck/table.js";
+import type { BandTable } from "../planck/table.js";
+import { tableFor } from "../planck/tables.js";
+import { gainOf, invert, surroundings } from "./equation.js";
+import { Operand, RadianceOperand } from "./operands.js";
+import type { Column } from "./operands.js";
+import type { CompleteSettings, Settings } from "./settings.js";
+import { completeSettings, SETTING_LIMITS } from "./settings.js";
+
+/** Settings of many readings; what is absent takes the default of `Settings`. */
+export type SettingsColumns = { readonly [Name in keyof Settings]: Column | undefined } & {
+  readonly emissivity: Column;
+  readonly reflected: Column;
+};
+
+// A constant of this module, not an import: see table.ts.
+const SIGNAL = tables.SIGNAL;
+const CHUNK = tables.CHUNK;
+/** Radiances of the run at hand. */
+const WINDOW = new Float64Array(CHUNK);
+const OUTER = new Float64Array(CHUNK);
+const TOTAL = new Float64Array(CHUNK);
+
+export interface CorrectedBlock {
+  /** Corrected temperatures [K]; NaN where a row has no answer (`correct` on that row says why). */
+  readonly temperature: Float64Array;
+  /** The object's part of each signal [-], where wanted. */
+  readonly signalShare?: Float64Array;
+}
+
+/**
+ * `correct` for many readings: the same equation, limits and table, without an object a row.
+ * @param apparent apparent temperatures [K]
+ * @param columns settings, each one value or one a reading, as long as `apparent`
+ * @param out arrays to write into, as long as `apparent`
+ * @returns how many rows have no answer; those hold NaN
+ * Never throws for a value; a bad row never spoils another.
+ */
+export function correctBlock(apparent: Float64Array, columns: SettingsColumns, band: Band, out: CorrectedBlock): number {
+  const table = tableFor(band);
+  if (!constantsPossible(columns)) return refuseAll(apparent.length, out);
+  if (Object.values(columns).some((column) => typeof column === "object")) return correctRows(apparent, columns, table, out);
+  const constant = constantSettings(columns);
+  return constant ? correctConstant(apparent, constant, table, out) : refuseAll(apparent.length, out);
+}
+
+/** False where a setting that holds for all rows is out of its range. */
+function constantsPossible(columns: SettingsColumns): boolean {
+  return Object.entries(SETTING_LIMITS).every(([name, limit]) => {
+    const column = columns[name as keyof Settings];
+    return typeof column !== "number" || Number.isNaN(column) || inRange(column, limit);
+  });
+}
+
+function refuseAll(rows: number, out: CorrectedBlock): number {
+  out.temperature.fill(NaN, 0, rows);
+  out.signalShare?.fill(NaN, 0, rows);
+  return rows;
+}
+
+/** The settings where none varies by row; undefined where they do not fit together. */
+function constantSettings(columns: SettingsColumns): CompleteSettings | undefined {
+  const given = Object.entries(columns).filter(([, column]) => column !== undefined && !Number.isNaN(column));
+  try {
+    return completeSettings(Object.fromEntries(given) as unknown as Settings);
+  } catch {
+    return undefined;
+  }
+}
+
+/** One gain and one offset for all rows. */
+function correctConstant(apparent: Float64Array, s: CompleteSettings, table: BandTable, out: CorrectedBlock): number {
+  const l = surroundings(s, (t) => table.radiance(t));
+  const offset = invert(0, s, l).object;
+  const gain = 1 / gainOf(s);
+  let bad = 0;
+  for (let at = 0; at < apparent.length; at += CHUNK) {
+    const count = Math.min(CHUNK, apparent.length - at);
+    table.radianceInto(apparent, at, SIGNAL, count, gain, offset);
+    bad += table.temperatureInto(out.temperature, at, count);
+    if (out.signalShare) for (let i = 0; i < count; i++) out.signalShare[at + i] = SIGNAL[i]! / (SIGNAL[i]! - offset);
+  }
+  return bad;
+}
+
+/** Stages of the way back that some row needs; the others are passed over whole. */
+interface Stages {
+  readonly outerAir: Operand | undefined;
+  readonly window: WindowOperands | undefined;
+  readonly innerAir: Operand | undefined;
+  readonly airTemp: Operand;
+}
+
+function stagesOf(c: SettingsColumns, table: BandTable): Stages {
+  const playsNoPart = (column: Column | undefined, neutral: number): boolean => column === undefined || column === neutral;
+  // A column of air temperatures is read even where no air absorbs: an impossible one is refused all the same.
+  const airAnyway = typeof c.airTemp === "object";
+  const windowAnyway = typeof c.windowTemp === "object" || typeof c.outerReflected === "object";
+  const windowPlays = !playsNoPart(c.windowTransmission, 1) || !playsNoPart(c.windowReflectance, 0) || windowAnyway;
+  return {
+    outerAir: playsNoPart(c.outerAirTransmission, 1) ? undefined : new Operand(c.outerAirTransmission ?? 1),
+    innerAir: playsNoPart(c.airTransmission, 1) && !airAnyway ? undefined : new Operand(c.airTransmission ?? 1),
+    airTemp: new Operand(c.airTemp ?? NaN),
+    window: windowPlays
+      ? {
+          transmission: new Operand(c.windowTransmission ?? 1),
+          reflectance: new Operand(c.windowReflectance ?? 0),
+          temp: new RadianceOperand(c.windowTemp ?? NaN, table, WINDOW),
+          outer: new RadianceOperand(c.outerReflected ?? NaN, table, OUTER),
+        }
+      : undefined,
+  };
+}
+
+function correctRows(apparent: Float64Array, c: SettingsColumns, table: BandTable, out: CorrectedBlock): number {
+  const emissivity = new Operand(c.emissivity);
+  const reflected = new Operand(c.reflected);
+  const { outerAir, window, innerAir, airTemp } = stagesOf(c, table);
+  let bad = 0;
+  for (let at = 0; at < apparent.length; at += CHUNK) {
+    const count = Math.min(CHUNK, apparent.length - at);
+    const unmix = (temps: Operand, shares: Operand, mayBeAbsent: boolean): void => {
+      table.unmix(temps.values, temps.start(at), shares.values, shares.start(at), count, mayBeAbsent);
+    };
+    table.radianceInto(apparent, at, SIGNAL, count, 1, 0);
+    if (out.signalShare) TOTAL.set(SIGNAL);
+    if (outerAir) unmix(airTemp, outerAir, true);
+    if (window) removeWindow(window, at, count);
+    if (innerAir) unmix(airTemp, innerAir, true);
+    unmix(reflected, emissivity, false);
+    bad += table.temperatureInto(out.temperature, at, count);
+    if (out.signalShare) shareOf(out.signalShare, [emissivity, outerAir, innerAir, window?.transmission], at, count);
+  }
+  return bad;
+}
+
+interface WindowOperands {
+  readonly transmission: Operand;
+  readonly reflectance: Operand;
+  readonly temp: RadianceOperand;
+  readonly outer: RadianceOperand;
+}
+
+/** signal ← (signal − εw·L(win) − ρw·L(refl,cam))/τw, NaN where something needed is absent or cannot be. */
+function removeWindow(w: WindowOperands, at: number, count: number): void {
+  w.temp.load(at, count);
+  w.outer.load(at, count);
+  const transmissions = w.transmission.values;
+  const reflectances = w.reflectance.values;
+  const tauStart = w.transmission.start(at);
+  const rhoStart = w.reflectance.start(at);
+  for (let i = 0; i < count; i++) {
+    const tau = transmissions[tauStart + i]!;
+    const rho = reflectances[rhoStart + i]!;
+    const rest = 1 - tau - rho;
+    const emitted = rest > SUM_SLACK ? rest * WINDOW[i]! : 0;
+    const value = (SIGNAL[i]! - emitted - rho * OUTER[i]!) / tau;
+    // A row in which nothing is absent or impossible is done; the rare others are looked at one by one.
+    if (tau > 0 && tau <= 1 && rho > 0 && rho < 1 && rest >= -SUM_SLACK && WINDOW[i]! >= 0 && OUTER[i]! >= 0) SIGNAL[i] = value;
+    else SIGNAL[i] = windowEdge(w, at, i, tau, rho);
+  }
+}
+
+/** The rows in which the window does not reflect, is absent, or cannot be. */
+function windowEdge(w: WindowOperands, at: number, i: number, tau: number, rho: number): number {
+  const rest = 1 - tau - rho;
+  const absent = (o: RadianceOperand): boolean => Number.isNaN(o.values[o.start(at) + i]!);
+  const possible = inRange(tau, TRANSMISSION) && inRange(rho, REFLECTANCE) && rest >= -SUM_SLACK;
+  const windowKnown = WINDOW[i]! >= 0 || (tau === 1 && absent(w.temp));
+  const outerKnown = OUTER[i]! >= 0 || (rho === 0 && absent(w.outer));
+  if (!possible || !windowKnown || !outerKnown) return NaN;
+  const emitted = rest > SUM_SLACK ? rest * WINDOW[i]! : 0;
+  return (SIGNAL[i]! - emitted - (rho > 0 ? rho * OUTER[i]! : 0)) / tau;
+}
+
+function shareOf(share: Float64Array, factors: readonly (Operand | undefined)[], at: number, count: number): void {
+  for (let i = 0; i < count; i++) {
+    let gain = 1;
+    for (const f of factors) if (f) gain *= f.values[f.start(at) + i]!;
+    share[at + i] = (gain * SIGNAL[i]!) / TOTAL[i]!;
+  }
+}
