@@ -1,3 +1,4 @@
+import { ZERO_CELSIUS } from "../constants.js";
 import { inRange } from "../errors.js";
 import { REFLECTANCE, SUM_SLACK, TRANSMISSION } from "../limits.js";
 import type { Band } from "../planck/band.js";
@@ -42,9 +43,24 @@ export interface CorrectedBlock {
 export function correctBlock(apparent: Float64Array, columns: SettingsColumns, band: Band, out: CorrectedBlock): number {
   const table = tableFor(band);
   if (!constantsPossible(columns)) return refuseAll(apparent.length, out);
-  if (Object.values(columns).some((column) => typeof column === "object")) return correctRows(apparent, columns, table, out);
-  const constant = constantSettings(columns);
-  return constant ? correctConstant(apparent, constant, table, out) : refuseAll(apparent.length, out);
+  const { emissivity, reflected, ...path } = columns;
+  if (varies(path)) return correctRows(apparent, columns, stagesOf(columns, table), 1, 0, table, out);
+  // What stands between surface and camera is the same for all rows: one gain and one offset.
+  const surface = typeof emissivity === "number" && typeof reflected === "number" ? { emissivity, reflected } : BLACK;
+  const constant = constantSettings({ ...path, ...surface });
+  if (!constant) return refuseAll(apparent.length, out);
+  const offset = invert(0, constant, surroundings(constant, (t) => table.radiance(t))).object;
+  const gain = 1 / gainOf(constant);
+  return surface === BLACK
+    ? correctRows(apparent, columns, {}, gain, offset, table, out)
+    : correctConstant(apparent, gain, offset, table, out);
+}
+
+/** A surface that reflects nothing; its temperature plays no part. */
+const BLACK = { emissivity: 1, reflected: ZERO_CELSIUS };
+
+function varies(columns: Record<string, Column | undefined>): boolean {
+  return Object.values(columns).some((column) => typeof column === "object");
 }
 
 /** False where a setting that holds for all rows is out of its range. */
@@ -72,10 +88,7 @@ function constantSettings(columns: SettingsColumns): CompleteSettings | undefine
 }
 
 /** One gain and one offset for all rows. */
-function correctConstant(apparent: Float64Array, s: CompleteSettings, table: BandTable, out: CorrectedBlock): number {
-  const l = surroundings(s, (t) => table.radiance(t));
-  const offset = invert(0, s, l).object;
-  const gain = 1 / gainOf(s);
+function correctConstant(apparent: Float64Array, gain: number, offset: number, table: BandTable, out: CorrectedBlock): number {
   let bad = 0;
   for (let at = 0; at < apparent.length; at += CHUNK) {
     const count = Math.min(CHUNK, apparent.length - at);
@@ -88,10 +101,10 @@ function correctConstant(apparent: Float64Array, s: CompleteSettings, table: Ban
 
 /** Stages of the way back that some row needs; the others are passed over whole. */
 interface Stages {
-  readonly outerAir: Operand | undefined;
-  readonly window: WindowOperands | undefined;
-  readonly innerAir: Operand | undefined;
-  readonly airTemp: Operand;
+  readonly outerAir?: Operand | undefined;
+  readonly window?: WindowOperands | undefined;
+  readonly innerAir?: Operand | undefined;
+  readonly airTemp?: Operand;
 }
 
 function stagesOf(c: SettingsColumns, table: BandTable): Stages {
@@ -115,24 +128,33 @@ function stagesOf(c: SettingsColumns, table: BandTable): Stages {
   };
 }
 
-function correctRows(apparent: Float64Array, c: SettingsColumns, table: BandTable, out: CorrectedBlock): number {
+/** Stage by stage; the signal enters as gain·L + offset. */
+function correctRows(
+  apparent: Float64Array,
+  c: SettingsColumns,
+  stages: Stages,
+  gain: number,
+  offset: number,
+  table: BandTable,
+  out: CorrectedBlock,
+): number {
   const emissivity = new Operand(c.emissivity);
   const reflected = new Operand(c.reflected);
-  const { outerAir, window, innerAir, airTemp } = stagesOf(c, table);
+  const { outerAir, window, innerAir, airTemp } = stages;
   let bad = 0;
   for (let at = 0; at < apparent.length; at += CHUNK) {
     const count = Math.min(CHUNK, apparent.length - at);
     const unmix = (temps: Operand, shares: Operand, mayBeAbsent: boolean): void => {
       table.unmix(temps.values, temps.start(at), shares.values, shares.start(at), count, mayBeAbsent);
     };
-    table.radianceInto(apparent, at, SIGNAL, count, 1, 0);
+    table.radianceInto(apparent, at, SIGNAL, count, gain, offset);
     if (out.signalShare) TOTAL.set(SIGNAL);
-    if (outerAir) unmix(airTemp, outerAir, true);
+    if (outerAir && airTemp) unmix(airTemp, outerAir, true);
     if (window) removeWindow(window, at, count);
-    if (innerAir) unmix(airTemp, innerAir, true);
+    if (innerAir && airTemp) unmix(airTemp, innerAir, true);
     unmix(reflected, emissivity, false);
     bad += table.temperatureInto(out.temperature, at, count);
-    if (out.signalShare) shareOf(out.signalShare, [emissivity, outerAir, innerAir, window?.transmission], at, count);
+    if (out.signalShare) shareOf(out.signalShare, [emissivity, outerAir, innerAir, window?.transmission], offset, at, count);
   }
   return bad;
 }
@@ -176,10 +198,17 @@ function windowEdge(w: WindowOperands, at: number, i: number, tau: number, rho: 
   return (SIGNAL[i]! - emitted - (rho > 0 ? rho * OUTER[i]! : 0)) / tau;
 }
 
-function shareOf(share: Float64Array, factors: readonly (Operand | undefined)[], at: number, count: number): void {
+/** TOTAL is the whole signal in units of the gain it entered with, plus the offset. */
+function shareOf(
+  share: Float64Array,
+  factors: readonly (Operand | undefined)[],
+  offset: number,
+  at: number,
+  count: number,
+): void {
   for (let i = 0; i < count; i++) {
     let gain = 1;
     for (const f of factors) if (f) gain *= f.values[f.start(at) + i]!;
-    share[at + i] = (gain * SIGNAL[i]!) / TOTAL[i]!;
+    share[at + i] = (gain * SIGNAL[i]!) / (TOTAL[i]! - offset);
   }
 }
