@@ -18,7 +18,7 @@ const officeGlobals = ["Office", "Excel", "CustomFunctions", "OfficeExtension", 
 const nodeGlobals = ["console", "process", "URL", "performance", "setTimeout", "clearTimeout", "Buffer", "fetch"];
 
 export default tseslint.config(
-  { ignores: ["dist/", ".cache/", "coverage/", "node_modules/"] },
+  { ignores: ["dist/", ".cache/", "coverage/", "node_modules/", "**/*.d.ts"] },
   {
     files: ["src/**/*.{ts,tsx}", "tests/**/*.{ts,tsx}"],
     extends: [tseslint.configs.recommendedTypeChecked, tseslint.configs.stylisticTypeChecked],
