@@ -1,7 +1,8 @@
 import type { FunctionSpec } from "./contract.js";
+import { correctionFunctions } from "./correction.js";
 
 /** The one list of worksheet functions, in the order in which they are shown. */
-export const catalogue: readonly FunctionSpec[] = [];
+export const catalogue: readonly FunctionSpec[] = [...correctionFunctions];
 
 /** The function of that name (without the namespace, any case), or undefined. */
 export function findFunction(name: string): FunctionSpec | undefined {

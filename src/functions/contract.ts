@@ -3,6 +3,8 @@
  * A host turns its own values into these, calls `evaluate`, and turns the result back; it knows nothing else of a function.
  */
 
+import type { Range } from "../core/errors.js";
+
 /** An error in a cell; `message` is a whole sentence for the person at the sheet. */
 export interface CellError {
   readonly error: "#VALUE!" | "#N/A" | "#REF!" | "#NAME?" | "#NUM!" | "#DIV/0!" | "#NULL!" | "#SPILL!" | "#CALC!" | "#GETTING_DATA";
@@ -38,10 +40,10 @@ export interface ArgumentSpec {
   /** One line: what it is. Unit, range and default are added from the fields below, never typed here. */
   readonly help: string;
   readonly optional?: boolean;
-  /** The value taken where nothing is given, in °C, K, m (converted for °F). */
+  /** The value taken where nothing is given, in the metric unit of the sheet (°C, K, m, %; converted for °F). */
   readonly default?: number | string;
-  /** Allowed range in the sheet's metric unit. */
-  readonly range?: import("../core/errors.js").Range;
+  /** Allowed range in SI, the core's own; shown in the unit of the sheet. */
+  readonly range?: Range;
   readonly choices?: readonly string[];
   /** 0 cannot be: an empty cell that Excel hands over as 0. */
   readonly zeroIsBlank?: boolean;

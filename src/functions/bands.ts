@@ -1,0 +1,86 @@
+import { GreybodyError } from "../core/errors.js";
+import type { Band } from "../core/planck/band.js";
+import { DEFAULT_BAND, flatBand, responseBand } from "../core/planck/band.js";
+import type { ArgumentSpec, Cell, CellError, Input } from "./contract.js";
+import { isCellError } from "./contract.js";
+import { errorCell } from "./messages.js";
+import { plainNumber } from "./numbers.js";
+import type { Column } from "./read.js";
+import { gridOf, isBlank } from "./read.js";
+import { unitOf } from "./units.js";
+
+export const BAND_ARGUMENT: ArgumentSpec = {
+  name: "band",
+  quantity: "band",
+  help: "the camera's spectral band as text \"a-b\" in µm, or a range wavelength | response",
+  optional: true,
+  default: "7.5-14",
+};
+
+/** One band for all cells or one a cell. */
+export type BandColumn = Column<readonly (Band | undefined)[]>;
+
+const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`;
+const BAND_TEXT = new RegExp(String.raw`^\s*${NUMBER}\s*(?:µm|μm|um)?\s*[-–—−]\s*${NUMBER}\s*(?:µm|μm|um)?\s*$`, "i");
+
+const invalid = (given: string, key: string): GreybodyError => new GreybodyError({ code: "INVALID", argument: "band", given, hint: { key } });
+
+/** A band from text such as "7.5-14", "7,5-14", "3–5 µm". @throws INVALID "band" */
+export function parseBand(text: string): Band {
+  const match = BAND_TEXT.exec(text);
+  if (!match) throw invalid(text, "band-wavelengths");
+  const [from = NaN, to = NaN] = match.slice(1).map((part) => Number(part.replace(",", ".")));
+  return flatBand(from, to);
+}
+
+const UNIT = unitOf("band", "C");
+
+function readBand(cell: Cell): Band | CellError {
+  if (isCellError(cell)) return cell;
+  if (isBlank(cell)) return DEFAULT_BAND;
+  try {
+    if (typeof cell === "string") return parseBand(cell);
+    // "3-5" typed into a cell becomes the fifth of March: a whole number of days since 1900.
+    throw invalid(String(cell), typeof cell === "number" && Number.isInteger(cell) && cell > 1000 ? "band-date" : "band-wavelengths");
+  } catch (error) {
+    if (error instanceof GreybodyError) return errorCell(error, BAND_ARGUMENT, cell, UNIT);
+    throw error;
+  }
+}
+
+const asNumber = (cell: Cell | undefined): number | undefined =>
+  typeof cell === "number" ? cell : typeof cell === "string" ? plainNumber(cell) : undefined;
+
+/** A two-column range of numbers is one response table; a heading above it and empty rows below it are passed over. */
+function readResponse(input: Input): Band | CellError | undefined {
+  const grid = gridOf(input);
+  if (grid.length < 2 || grid[0]?.length !== 2) return undefined;
+  const rows = grid.filter((row) => !row.every((cell) => isBlank(cell)));
+  if (asNumber(rows[0]?.[0]) === undefined && asNumber(rows[0]?.[1]) === undefined) rows.shift();
+  const incoming = rows.flat().find(isCellError);
+  if (incoming) return incoming;
+  if (!rows.some((row) => asNumber(row[0]) !== undefined)) return undefined;
+  try {
+    const wavelengths = rows.map((row) => asNumber(row[0]) ?? NaN);
+    return responseBand(wavelengths, rows.map((row) => asNumber(row[1]) ?? NaN));
+  } catch (error) {
+    if (error instanceof GreybodyError) return errorCell(error, BAND_ARGUMENT, undefined, UNIT);
+    throw error;
+  }
+}
+
+/** Reads the argument `band`: text, a column of texts, or a response table taken whole. */
+export function readBands(input: Input): BandColumn {
+  const response = readResponse(input);
+  const grid = response === undefined ? gridOf(input) : [[null]];
+  let faults: Map<number, CellError> | undefined;
+  const cache = new Map<Cell, Band | CellError>();
+  const values = grid.flat().map((cell, k) => {
+    let band = response ?? cache.get(cell);
+    if (band === undefined) cache.set(cell, (band = readBand(cell)));
+    if (!isCellError(band)) return band;
+    (faults ??= new Map<number, CellError>()).set(k, band);
+    return undefined;
+  });
+  return { rows: grid.length, columns: grid[0]?.length ?? 0, values, faults };
+}

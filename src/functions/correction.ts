@@ -1,0 +1,177 @@
+import { correctBlock } from "../core/correction/block.js";
+import { apparent, correct } from "../core/correction/correct.js";
+import type { Settings } from "../core/correction/settings.js";
+import { GreybodyError } from "../core/errors.js";
+import { EMISSIVITY, REFLECTANCE, TEMPERATURE, TRANSMISSION } from "../core/limits.js";
+import { radiance, temperature } from "../core/planck/exact.js";
+import { requireTemperature } from "../core/correction/settings.js";
+import { BAND_ARGUMENT } from "./bands.js";
+import type { ArgumentSpec, FunctionSpec } from "./contract.js";
+import { defineCells, UNITS_ARGUMENT } from "./lift.js";
+import type { BlockColumn, Values } from "./lift.js";
+
+/** CORRECTED's arguments two to ten: what stands between the object and its reading. */
+export const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
+  { name: "emissivity", quantity: "fraction", help: "emissivity of the surface in the camera's band", range: EMISSIVITY, zeroIsBlank: true },
+  { name: "reflected", quantity: "temperature", help: "reflected apparent temperature on the object's side", range: TEMPERATURE },
+  {
+    name: "air_transmission",
+    quantity: "fraction",
+    help: "transmission of the air, between object and window where there is one",
+    optional: true,
+    default: 1,
+    range: TRANSMISSION,
+    zeroIsBlank: true,
+  },
+  {
+    name: "air_temp",
+    quantity: "temperature",
+    help: "temperature of the air on the path; needed where a transmission of air is below 1",
+    optional: true,
+    range: TEMPERATURE,
+  },
+  {
+    name: "window_transmission",
+    quantity: "fraction",
+    help: "transmission of the window",
+    optional: true,
+    default: 1,
+    range: TRANSMISSION,
+    zeroIsBlank: true,
+  },
+  {
+    name: "window_temp",
+    quantity: "temperature",
+    help: "temperature of the window; needed where its transmission is below 1",
+    optional: true,
+    range: TEMPERATURE,
+  },
+  {
+    name: "window_reflectance",
+    quantity: "fraction",
+    help: "reflectance of the window on the camera's side",
+    optional: true,
+    default: 0,
+    range: REFLECTANCE,
+  },
+  {
+    name: "outer_reflected",
+    quantity: "temperature",
+    help: "reflected apparent temperature on the camera's side; needed where the window reflects",
+    optional: true,
+    range: TEMPERATURE,
+  },
+  {
+    name: "outer_air_transmission",
+    quantity: "fraction",
+    help: "transmission of the air between window and camera",
+    optional: true,
+    default: 1,
+    range: TRANSMISSION,
+    zeroIsBlank: true,
+  },
+];
+
+const NAMES: { readonly [Name in keyof Required<Settings>]: string } = {
+  emissivity: "emissivity",
+  reflected: "reflected",
+  airTransmission: "air_transmission",
+  airTemp: "air_temp",
+  windowTransmission: "window_transmission",
+  windowTemp: "window_temp",
+  windowReflectance: "window_reflectance",
+  outerReflected: "outer_reflected",
+  outerAirTransmission: "outer_air_transmission",
+};
+
+type SettingName = keyof typeof NAMES;
+
+function mapSettings<Value>(of: (argument: string) => Value): Record<SettingName, Value> {
+  const entries = Object.entries(NAMES).map(([name, argument]) => [name, of(argument)] as const);
+  return Object.fromEntries(entries) as Record<SettingName, Value>;
+}
+
+/** The settings of one cell; what is not given is left out. */
+export function settingsOf(values: Values): Settings {
+  const all = Object.entries(mapSettings((argument) => values.optional(argument)));
+  return Object.fromEntries(all.filter(([, value]) => value !== undefined)) as unknown as Settings;
+}
+
+const CORRECTED = defineCells({
+  name: "CORRECTED",
+  topic: "Correction",
+  summary: "Temperature of an object from its apparent temperature: emissivity, reflection, air and a window taken out.",
+  returns: "corrected temperature",
+  args: [
+    { name: "apparent", quantity: "temperature", help: "apparent temperature: the camera's reading with emissivity and transmission at 1", range: TEMPERATURE },
+    ...SETTINGS_ARGUMENTS,
+    BAND_ARGUMENT,
+    UNITS_ARGUMENT,
+  ],
+  result: "temperature",
+  cell: (values) => correct(values.number("apparent"), settingsOf(values), values.band()).temperature,
+  block: (column, band, count) => {
+    const readings = column("apparent");
+    const apparents = typeof readings === "number" ? new Float64Array(count).fill(readings) : readings;
+    const out = { temperature: new Float64Array(count) };
+    correctBlock(apparents, mapSettings<BlockColumn>(column), band, out);
+    return out.temperature;
+  },
+  example: { formula: "=GREY.CORRECTED(58,0.85,22,0.98,20)", shows: "64.1" },
+  sources: ["iso-18434-1", "codata-2018", "widger-woodall-1976"],
+});
+
+const APPARENT = defineCells({
+  name: "APPARENT",
+  topic: "Correction",
+  summary: "Apparent temperature that an object shows: CORRECTED the other way round.",
+  returns: "apparent temperature",
+  args: [
+    { name: "object_temp", quantity: "temperature", help: "temperature of the object", range: TEMPERATURE },
+    ...SETTINGS_ARGUMENTS,
+    BAND_ARGUMENT,
+    UNITS_ARGUMENT,
+  ],
+  result: "temperature",
+  cell: (values) => apparent(values.number("object_temp"), settingsOf(values), values.band()),
+  example: { formula: "=GREY.APPARENT(80,0.95,25,1,,0.55,25)", shows: "56.5" },
+  sources: ["iso-18434-1", "codata-2018"],
+});
+
+const RADIANCE = defineCells({
+  name: "RADIANCE",
+  topic: "Correction",
+  summary: "Radiance of a black body in the camera's band.",
+  returns: "radiance in W/(m²·sr)",
+  args: [{ name: "temp", quantity: "temperature", help: "temperature of the black body", range: TEMPERATURE }, BAND_ARGUMENT, UNITS_ARGUMENT],
+  result: "radiance",
+  cell: (values) => {
+    const temp = values.number("temp");
+    requireTemperature("temp", temp);
+    return radiance(values.band(), temp);
+  },
+  example: { formula: "=GREY.RADIANCE(25)", shows: "57.61" },
+  sources: ["codata-2018", "widger-woodall-1976", "chang-rhee-1984"],
+});
+
+const RADIANCE_TEMP = defineCells({
+  name: "RADIANCE_TEMP",
+  topic: "Correction",
+  summary: "Temperature of the black body with a radiance: RADIANCE the other way round.",
+  returns: "temperature",
+  args: [
+    { name: "radiance", quantity: "radiance", help: "radiance in the band", range: { min: 0, minExcluded: true }, zeroIsBlank: true },
+    BAND_ARGUMENT,
+    UNITS_ARGUMENT,
+  ],
+  result: "temperature",
+  cell: (values) => {
+    const given = values.number("radiance");
+    if (!(given > 0)) throw new GreybodyError({ code: "INVALID", argument: "radiance", given, allowed: { min: 0, minExcluded: true } });
+    return temperature(values.band(), given);
+  },
+  example: { formula: "=GREY.RADIANCE_TEMP(100)", shows: "64.0" },
+  sources: ["codata-2018", "widger-woodall-1976"],
+});
+
+export const correctionFunctions: readonly FunctionSpec[] = [CORRECTED, APPARENT, RADIANCE, RADIANCE_TEMP];

@@ -1,0 +1,74 @@
+import type { ErrorDetails, Range } from "../core/errors.js";
+import type { ArgumentSpec, Cell, CellError } from "./contract.js";
+import { HINTS } from "./hints.js";
+import { fromSI, rangeInWords, readable, unitOf } from "./units.js";
+import type { Unit, Units } from "./units.js";
+
+/** A value of the user's as it is quoted in a message. */
+export function quote(cell: Cell | undefined): string {
+  if (typeof cell === "string") return `"${cell.length > 60 ? `${cell.slice(0, 57)}…` : cell}"`;
+  if (typeof cell === "number") return String(cell);
+  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+  return "this";
+}
+
+const isRange = (allowed: Range | readonly string[]): allowed is Range => !Array.isArray(allowed);
+
+function listInWords(words: readonly string[]): string {
+  const quoted = words.map((word) => `"${word}"`);
+  return quoted.length < 2 ? quoted.join("") : `${quoted.slice(0, -1).join(", ")} or ${quoted.at(-1) ?? ""}`;
+}
+
+function allowedInWords(allowed: Range | readonly string[] | undefined, unit: Unit): string {
+  if (allowed === undefined) return "";
+  return ` Allowed: ${isRange(allowed) ? rangeInWords(allowed, unit) : listInWords(allowed)}.`;
+}
+
+function hintInWords(details: ErrorDetails, units: Units): string {
+  const { hint } = details;
+  if (!hint) return "";
+  const sentence = HINTS[hint.key];
+  if (!sentence) return "";
+  const values = hint.values ?? {};
+  const temperature = (name: string): string => {
+    const unit = unitOf("temperature", units);
+    return `${readable(fromSI(Number(values[name]), unit), 4)} ${unit.label}`;
+  };
+  const difference = (name: string): string => {
+    const unit = unitOf("difference", units);
+    return `${readable(fromSI(Number(values[name]), unit), 4)} ${unit.label}`;
+  };
+  const number = (name: string): string => {
+    const value = values[name];
+    return typeof value === "number" ? readable(value) : (value ?? "");
+  };
+  return ` ${sentence({ temperature, difference, number })}`;
+}
+
+/**
+ * What a cell shows for a structured error: #N/A where there is no answer to give, #VALUE! where an input cannot be.
+ * @param spec the argument meant, where known
+ * @param given the user's own cell, as he typed it
+ */
+export function errorCell(details: ErrorDetails, spec: ArgumentSpec | undefined, given: Cell | undefined, unit: Unit, units: Units = "C"): CellError {
+  const name = details.argument ?? spec?.name ?? "";
+  const hint = hintInWords(details, units);
+  switch (details.code) {
+    case "NOT_GIVEN":
+      return { error: "#VALUE!", message: `${name} is not given.${hint}` };
+    case "NO_SOLUTION":
+    case "REFUSED":
+      return { error: "#N/A", message: hint.trim() || `${name}: no answer for these values.` };
+    case "INVALID": {
+      const value = given === undefined || given === null ? (details.given ?? "this value") : quote(given);
+      const unitLabel = typeof given === "number" && unit.label ? ` ${unit.label}` : "";
+      return { error: "#VALUE!", message: `${name}: ${value}${unitLabel} cannot be.${allowedInWords(details.allowed, unit)}${hint}` };
+    }
+  }
+}
+
+/** A required argument that is absent; `zero` where a 0 was read as an empty cell. */
+export function notGivenCell(spec: ArgumentSpec, zero: boolean): CellError {
+  const read = zero ? " 0 is read as an empty cell, since it cannot be 0." : "";
+  return { error: "#VALUE!", message: `${spec.name} is not given.${read} Needed: ${spec.help}.` };
+}

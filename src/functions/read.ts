@@ -1,0 +1,106 @@
+import { GreybodyError } from "../core/errors.js";
+import type { ArgumentSpec, Cell, CellError, Grid, Input } from "./contract.js";
+import { isCellError } from "./contract.js";
+import { errorCell, notGivenCell } from "./messages.js";
+import { plainNumber } from "./numbers.js";
+import type { Unit } from "./units.js";
+import { toSI } from "./units.js";
+
+/** The cells of one argument, read once; index = row · columns + column. */
+export interface Column<Value> {
+  readonly rows: number;
+  readonly columns: number;
+  readonly values: Value;
+  /** Cells that hold no usable value, with what to show for them. */
+  readonly faults: ReadonlyMap<number, CellError> | undefined;
+}
+
+/** Numbers in SI; NaN where nothing is given or where a fault stands. */
+export type NumberColumn = Column<Float64Array>;
+/** Texts; undefined where nothing is given or where a fault stands. */
+export type TextColumn = Column<readonly (string | undefined)[]>;
+
+export function isGrid(input: Input): input is Grid {
+  return Array.isArray(input);
+}
+
+/** An argument as rows of cells; what is left out is one empty cell. */
+export function gridOf(input: Input): Grid {
+  return isGrid(input) ? input : [[input ?? null]];
+}
+
+/** Empty, absent or the text "": not given. */
+export function isBlank(cell: Cell): boolean {
+  return cell === null || cell === "";
+}
+
+/** Reads an argument's numbers into SI. */
+export function readNumbers(spec: ArgumentSpec, input: Input, unit: Unit, metric: Unit): NumberColumn {
+  const grid = gridOf(input);
+  const rows = grid.length;
+  const columns = grid[0]?.length ?? 0;
+  const values = new Float64Array(rows * columns);
+  let faults: Map<number, CellError> | undefined;
+  const { shift, scale } = unit;
+  const zeroIsBlank = spec.zeroIsBlank === true;
+  let k = 0;
+  for (let r = 0; r < rows; r++) {
+    const row = grid[r]!;
+    for (let c = 0; c < columns; c++, k++) {
+      const cell = row[c]!;
+      if (typeof cell === "number" && cell - cell === 0 && !(zeroIsBlank && cell === 0)) {
+        values[k] = (cell + shift) * scale;
+        continue;
+      }
+      const read = readRareNumber(spec, cell, unit, metric);
+      if (typeof read === "number") values[k] = read;
+      else {
+        values[k] = NaN;
+        (faults ??= new Map<number, CellError>()).set(k, read);
+      }
+    }
+  }
+  return { rows, columns, values, faults };
+}
+
+/** What is not simply a number: blank, text that is one, an error that came in, anything else. */
+function readRareNumber(spec: ArgumentSpec, cell: Cell, unit: Unit, metric: Unit): number | CellError {
+  if (isCellError(cell)) return cell;
+  const number = typeof cell === "string" ? plainNumber(cell) : typeof cell === "number" ? cell : undefined;
+  const readAsBlank = spec.zeroIsBlank === true && number === 0;
+  if (isBlank(cell) || readAsBlank) {
+    // Zero where zero cannot be is an empty cell in Excel; of a required argument the message says both.
+    if (spec.default !== undefined) return toSI(Number(spec.default), metric);
+    return spec.optional === true ? NaN : notGivenCell(spec, readAsBlank);
+  }
+  if (number !== undefined && Number.isFinite(number)) return toSI(number, unit);
+  return errorCell(new GreybodyError({ code: "INVALID", argument: spec.name, hint: { key: "not-a-number" } }), spec, cell, unit);
+}
+
+/** Reads an argument's texts; with choices, without regard to case, each as the choices spell it. */
+export function readTexts(spec: ArgumentSpec, input: Input, unit: Unit): TextColumn {
+  const grid = gridOf(input);
+  const columns = grid[0]?.length ?? 0;
+  let faults: Map<number, CellError> | undefined;
+  const values = grid.flat().map((cell, k) => {
+    const read = readText(spec, cell, unit);
+    if (!isCellError(read)) return read;
+    (faults ??= new Map<number, CellError>()).set(k, read);
+    return undefined;
+  });
+  return { rows: grid.length, columns, values, faults };
+}
+
+function readText(spec: ArgumentSpec, cell: Cell, unit: Unit): string | undefined | CellError {
+  if (isCellError(cell)) return cell;
+  if (isBlank(cell)) {
+    if (spec.default !== undefined) return String(spec.default);
+    return spec.optional === true ? undefined : notGivenCell(spec, false);
+  }
+  const text = String(cell).trim();
+  if (!spec.choices) return text;
+  const choice = spec.choices.find((word) => word.toLowerCase() === text.toLowerCase());
+  if (choice !== undefined) return choice;
+  const error = new GreybodyError({ code: "INVALID", argument: spec.name, given: text, allowed: spec.choices });
+  return errorCell(error, spec, cell, unit);
+}
