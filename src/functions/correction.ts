@@ -5,6 +5,7 @@ import { GreybodyError } from "../core/errors.js";
 import { EMISSIVITY, REFLECTANCE, TEMPERATURE, TRANSMISSION } from "../core/limits.js";
 import { radiance, temperature } from "../core/planck/exact.js";
 import { requireTemperature } from "../core/correction/settings.js";
+import { numbersFor } from "./arena.js";
 import { BAND_ARGUMENT } from "./bands.js";
 import type { ArgumentSpec, FunctionSpec } from "./contract.js";
 import { defineCells, UNITS_ARGUMENT } from "./lift.js";
@@ -112,8 +113,8 @@ const CORRECTED = defineCells({
   cell: (values) => correct(values.number("apparent"), settingsOf(values), values.band()).temperature,
   block: (column, band, count) => {
     const readings = column("apparent");
-    const apparents = typeof readings === "number" ? new Float64Array(count).fill(readings) : readings;
-    const out = { temperature: new Float64Array(count) };
+    const apparents = typeof readings === "number" ? numbersFor(count).fill(readings) : readings;
+    const out = { temperature: numbersFor(count) };
     correctBlock(apparents, mapSettings<BlockColumn>(column), band, out);
     return out.temperature;
   },

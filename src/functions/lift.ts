@@ -3,12 +3,13 @@
  * units, errors through, and one bad cell never spoils another.
  */
 import type { Band } from "../core/planck/band.js";
+import { beginCall, numbersFor } from "./arena.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input, Quantity } from "./contract.js";
 import type { Prepared, Shape } from "./prepare.js";
 import { faultOfOurs, prepare, thrownCell } from "./prepare.js";
 import { readTexts } from "./read.js";
 import { fromSI, unitOf } from "./units.js";
-import type { Units } from "./units.js";
+import type { Unit, Units } from "./units.js";
 
 /** The values of one cell's arguments, in SI. */
 export interface Values {
@@ -65,6 +66,7 @@ export function defineRows(definition: RowsDefinition): FunctionSpec {
 /** A function that never throws: what was not foreseen becomes one cell that asks for a report. */
 export function guarded(evaluate: FunctionSpec["evaluate"]): FunctionSpec["evaluate"] {
   return (inputs) => {
+    beginCall();
     try {
       return evaluate(inputs);
     } catch (error) {
@@ -159,14 +161,31 @@ function evaluateCells(definition: CellsDefinition, inputs: readonly Input[]): G
     const block = definition.block && prepared.count > 1 ? runBlocks(definition.block, prepared) : undefined;
     const { faults } = prepared;
     if (!block) return fill(prepared.shape, (cell) => faults.get(cell) ?? single(cell));
-    const { shift, scale } = unit;
-    const calm = faults.size === 0;
-    return fill(prepared.shape, (cell) => {
-      const value = block[cell]!;
-      if (value === value) return calm ? value / scale - shift : (faults.get(cell) ?? value / scale - shift);
-      return faults.get(cell) ?? single(cell);
-    });
+    const grid = numbersGrid(block, prepared.shape, unit);
+    for (const [cell, fault] of faults) put(grid, prepared.shape, cell, fault);
+    for (let cell = 0; cell < block.length; cell++) {
+      if (Number.isNaN(block[cell]!) && !faults.has(cell)) put(grid, prepared.shape, cell, single(cell));
+    }
+    return grid;
   });
+}
+
+/** Rows of plain numbers, in a loop of its own: the engine then keeps each row as bare doubles. */
+function numbersGrid(values: Float64Array, { rows, columns }: Shape, { shift, scale }: Unit): Cell[][] {
+  const grid = new Array<number[]>(rows);
+  if (columns === 1) {
+    for (let r = 0; r < rows; r++) grid[r] = [values[r]! / scale - shift];
+    return grid;
+  }
+  for (let r = 0; r < rows; r++) {
+    grid[r] = Array.from(values.subarray(r * columns, (r + 1) * columns), (value) => value / scale - shift);
+  }
+  return grid;
+}
+
+function put(grid: Cell[][], { columns }: Shape, cell: number, value: Cell): void {
+  const row = grid[Math.floor(cell / columns)];
+  if (row) row[cell % columns] = value;
 }
 
 function fill({ rows, columns }: Shape, cellAt: (cell: number) => Cell): Cell[][] {
@@ -194,7 +213,7 @@ function runBlocks(block: NonNullable<CellsDefinition["block"]>, prepared: Prepa
     if (cells) cells.push(cell);
     else cellsOf.set(key, [cell]);
   }
-  const result = new Float64Array(count);
+  const result = numbersFor(count);
   for (const cells of cellsOf.values()) {
     const gather = (name: string): BlockColumn => {
       const column = numbers.get(name) ?? NaN;

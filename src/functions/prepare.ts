@@ -1,6 +1,7 @@
 import { GreybodyError } from "../core/errors.js";
 import type { Band } from "../core/planck/band.js";
 import { DEFAULT_BAND } from "../core/planck/band.js";
+import { numbersFor } from "./arena.js";
 import type { BandColumn } from "./bands.js";
 import { readBands } from "./bands.js";
 import type { ArgumentSpec, Cell, CellError, Input } from "./contract.js";
@@ -80,7 +81,7 @@ function spreadNumbers(column: NumberColumn, shape: Shape, count: number): numbe
   const index = spread(column, shape);
   if (column.values.length === 1) return column.values[0] ?? NaN;
   if (!index) return column.values;
-  const values = new Float64Array(count);
+  const values = numbersFor(count);
   for (let cell = 0; cell < count; cell++) values[cell] = column.values[index(cell)] ?? NaN;
   return values;
 }

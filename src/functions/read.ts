@@ -1,4 +1,5 @@
 import { GreybodyError } from "../core/errors.js";
+import { numbersFor } from "./arena.js";
 import type { ArgumentSpec, Cell, CellError, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { errorCell, notGivenCell } from "./messages.js";
@@ -39,26 +40,28 @@ export function readNumbers(spec: ArgumentSpec, input: Input, unit: Unit, metric
   const grid = gridOf(input);
   const rows = grid.length;
   const columns = grid[0]?.length ?? 0;
-  const values = new Float64Array(rows * columns);
+  const values = numbersFor(rows * columns);
   let faults: Map<number, CellError> | undefined;
   const { shift, scale } = unit;
   const zeroIsBlank = spec.zeroIsBlank === true;
-  let k = 0;
-  for (let r = 0; r < rows; r++) {
+  let rare = 0;
+  for (let r = 0, k = 0; r < rows; r++) {
     const row = grid[r]!;
     for (let c = 0; c < columns; c++, k++) {
-      const cell = row[c]!;
-      if (typeof cell === "number" && cell - cell === 0 && !(zeroIsBlank && cell === 0)) {
-        values[k] = (cell + shift) * scale;
-        continue;
-      }
-      const read = readRareNumber(spec, cell, unit, metric);
-      if (typeof read === "number") values[k] = read;
-      else {
-        values[k] = NaN;
-        (faults ??= new Map<number, CellError>()).set(k, read);
-      }
+      const cell = row[c];
+      const value = typeof cell === "number" && !(zeroIsBlank && cell === 0) ? (cell + shift) * scale : NaN;
+      values[k] = value;
+      // What is no plain number, and a 0 that may be an empty cell, is looked at again below.
+      if (value - value !== 0) rare++;
     }
+  }
+  for (let k = 0; rare > 0 && k < values.length; k++) {
+    if (Number.isFinite(values[k]!)) continue;
+    rare--;
+    const cell = grid[Math.floor(k / columns)]?.[k % columns] ?? null;
+    const read = readRareNumber(spec, cell, unit, metric);
+    values[k] = typeof read === "number" ? read : NaN;
+    if (typeof read !== "number") (faults ??= new Map<number, CellError>()).set(k, read);
   }
   return { rows, columns, values, faults };
 }

@@ -30,7 +30,7 @@ const UNITS: Record<Quantity, Record<Units, Unit>> = {
   radiance: same(plain("W/(m²·sr)")),
   number: same(plain("")),
   text: same(plain("")),
-  band: same(plain("µm")),
+  band: same(plain("")),
   table: same(plain("")),
 };
 
