@@ -46,9 +46,9 @@ export function pathWithin(distance: number, airTemp: number): boolean {
   return within(distance, within(airTemp, FITTED_AIR_TEMP) ? DISTANCE : DISTANCE_OUTSIDE_FIT);
 }
 
-/** @throws INVALID "air_temp" */
-export function requireAirTemp(airTemp: number): void {
-  requireWithin("air_temp", airTemp, AIR_TEMP);
+/** @throws INVALID the argument, "air_temp" where not named */
+export function requireAirTemp(airTemp: number, argument = "air_temp"): void {
+  requireWithin(argument, airTemp, AIR_TEMP);
 }
 
 /** @throws INVALID "humidity" */
