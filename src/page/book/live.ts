@@ -1,0 +1,59 @@
+/** The open book: the description's layout together with what the grid holds now. */
+import { ICommandService, type Injector, IUniverInstanceService, UniverInstanceType, type Workbook, type Worksheet } from "@univerjs/core";
+import { TableManager } from "@univerjs/sheets-table";
+import type { Grid } from "../grid/univer.js";
+import { type CellPlace, contains } from "./a1.js";
+import { type BookLayout, type ColumnPlace, columnAt, type SheetLayout, type TableLayout, tableSheets } from "./layout.js";
+import type { BodyRows } from "./resolve.js";
+import { bookId } from "./snapshot.js";
+
+export interface LiveBook {
+  readonly layout: BookLayout;
+  readonly injector: Injector;
+  readonly commands: ICommandService;
+  readonly api: Grid["api"];
+  readonly workbook: Workbook;
+  readonly tables: readonly TableLayout[];
+  worksheet(sheetId: string): Worksheet;
+  /** The description of a sheet; undefined for a sheet that a person added. */
+  sheet(sheetId: string): SheetLayout | undefined;
+  activeSheetId(): string;
+  rowsOf(table: TableLayout): BodyRows;
+  /** Which table column a body cell belongs to. */
+  bodyColumn(sheetId: string, place: CellPlace): ColumnPlace | undefined;
+}
+
+export function liveBook(grid: Grid, layout: BookLayout): LiveBook {
+  const injector = grid.univer.__getInjector();
+  const workbook = injector.get(IUniverInstanceService).getUnit<Workbook>(bookId, UniverInstanceType.UNIVER_SHEET);
+  if (!workbook) throw new Error("The workbook could not be opened.");
+  const manager = injector.get(TableManager);
+  const rowsOf = (table: TableLayout): BodyRows => {
+    const range = manager.getTableById(bookId, table.tableId)?.getRange();
+    return range === undefined ? table : { firstRow: range.startRow + 1, lastRow: range.endRow };
+  };
+  const sheet = (sheetId: string): SheetLayout | undefined => layout.sheets.find((candidate) => candidate.id === sheetId);
+  return {
+    layout,
+    injector,
+    workbook,
+    commands: injector.get(ICommandService),
+    api: grid.api,
+    tables: tableSheets(layout),
+    sheet,
+    rowsOf,
+    worksheet: (sheetId) => {
+      const found = workbook.getSheetBySheetId(sheetId);
+      if (!found) throw new Error(`No sheet ${sheetId}`);
+      return found;
+    },
+    activeSheetId: () => workbook.getActiveSheet().getSheetId(),
+    bodyColumn: (sheetId, place) => {
+      const table = sheet(sheetId);
+      if (table?.kind !== "table") return undefined;
+      const { firstRow, lastRow } = rowsOf(table);
+      const body = { startRow: firstRow, endRow: lastRow, startColumn: 0, endColumn: table.lastColumn };
+      return contains(body, place) ? columnAt(table, place.column) : undefined;
+    },
+  };
+}

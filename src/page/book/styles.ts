@@ -1,0 +1,63 @@
+/** Cell styles of a described book, in the light tones: in the dark Univer turns lightness round, and show/tints.ts mends the fills. */
+import { BooleanNumber, BorderStyleTypes, HorizontalAlign, type IStyleData, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import type { ColumnDescription } from "../../templates/contract.js";
+import { lightTones as tones } from "./tones.js";
+
+const text = (rgb: string, size = 10): IStyleData => ({ ff: "Arial", fs: size, cl: { rgb }, vt: VerticalAlign.MIDDLE });
+const bold = BooleanNumber.TRUE;
+const padded: IStyleData = { pd: { l: 6, r: 6, t: 0, b: 0 } };
+
+export const bookStyle: IStyleData = { ...text(tones.ink), bg: { rgb: tones.paper } };
+export const titleStyle: IStyleData = { ...text(tones.ink, 14), bl: bold };
+export const headingStyle: IStyleData = text(tones.muted);
+export const groupStyle: IStyleData = { ...text(tones.accent, 9), ...padded, bl: bold, vt: VerticalAlign.BOTTOM };
+export const labelStyle: IStyleData = text(tones.ink);
+export const subheadingStyle: IStyleData = { ...text(tones.accent, 11), bl: bold, vt: VerticalAlign.BOTTOM };
+export const unitStyle: IStyleData = text(tones.muted);
+export const noteStyle: IStyleData = { ...text(tones.muted), tb: WrapStrategy.OVERFLOW };
+export const lineStyle: IStyleData = { ...text(tones.ink), tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
+
+export function headerStyle(column: ColumnDescription, computed: boolean): IStyleData {
+  const line = { s: BorderStyleTypes.THIN, cl: { rgb: tones.line } };
+  const accent = { s: BorderStyleTypes.MEDIUM, cl: { rgb: tones.accent } };
+  return {
+    ...text(tones.ink, 9),
+    ...padded,
+    bg: { rgb: computed ? tones.computed : tones.input },
+    bl: bold,
+    it: computed ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    tb: WrapStrategy.WRAP,
+    vt: VerticalAlign.BOTTOM,
+    ht: alignment(column),
+    // What a person fills in: a thin accent line at the left of the column's header.
+    bd: computed ? { b: line } : { b: line, l: accent },
+  };
+}
+
+export function bodyStyle(column: ColumnDescription, computed: boolean): IStyleData {
+  return {
+    ...text(tones.ink),
+    ...padded,
+    bg: { rgb: computed ? tones.computed : tones.input },
+    ht: alignment(column),
+    tb: WrapStrategy.CLIP,
+    ...(column.format === undefined ? {} : { n: { pattern: column.format } }),
+  };
+}
+
+export function fieldStyle(format: string | undefined, computed: boolean, isNumber: boolean): IStyleData {
+  return {
+    ...text(tones.ink),
+    ...padded,
+    bg: { rgb: computed ? tones.computed : tones.input },
+    ht: isNumber ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT,
+    tb: WrapStrategy.CLIP,
+    ...(format === undefined ? {} : { n: { pattern: format } }),
+  };
+}
+
+/** Numbers right, words left. */
+function alignment(column: ColumnDescription): HorizontalAlign {
+  const side = column.align ?? (column.format === undefined ? "left" : "right");
+  return side === "right" ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT;
+}

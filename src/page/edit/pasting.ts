@@ -1,0 +1,35 @@
+/** Pasting whole rows is welcome: what would land on worked-out cells or headings is left out, the rest goes in. */
+import type { ICellData, ICommandInfo, Nullable } from "@univerjs/core";
+import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/sheets";
+import { ISheetClipboardService } from "@univerjs/sheets-ui";
+import type { LiveBook } from "../book/live.js";
+import { contentLock } from "./lock-rules.js";
+
+export function spareLockedCells(book: LiveBook, say: (message: string) => void): void {
+  let pasting = false;
+  book.injector.get(ISheetClipboardService).addClipboardHook({
+    id: "greybody-locks",
+    priority: 100,
+    onBeforePaste: () => {
+      pasting = true;
+      return true;
+    },
+    onAfterPaste: () => {
+      pasting = false;
+    },
+  });
+  book.commands.beforeCommandExecuted((info: Readonly<ICommandInfo>) => {
+    if (!pasting || info.id !== SetRangeValuesMutation.id) return;
+    const params = info.params as ISetRangeValuesMutationParams;
+    let spared = 0;
+    for (const [row, cells] of Object.entries(params.cellValue ?? {})) {
+      for (const column of Object.keys(cells as Record<string, Nullable<ICellData>>)) {
+        const [r, c] = [Number(row), Number(column)];
+        if (contentLock(book, params.subUnitId, { startRow: r, endRow: r, startColumn: c, endColumn: c }) === undefined) continue;
+        delete (cells as Record<string, Nullable<ICellData>>)[column];
+        spared++;
+      }
+    }
+    if (spared > 0) say("Pasted, but for the cells that the sheet works out and its headings: those stay as they are.");
+  });
+}

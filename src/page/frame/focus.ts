@@ -1,0 +1,39 @@
+/** F6 goes round the page's parts: grid, sheet tabs, bar, panel; Shift+F6 back. The grid itself keeps Tab and Escape. */
+import { ILayoutService } from "@univerjs/ui";
+import type { LiveBook } from "../book/live.js";
+
+export interface Region {
+  readonly root: HTMLElement;
+  readonly focus: () => void;
+  readonly available: () => boolean;
+}
+
+export function gridRegion(root: HTMLElement, book: LiveBook): Region {
+  return { root, available: () => true, focus: () => { book.injector.get(ILayoutService).focus(); } };
+}
+
+/** A part whose first control, or the chosen one of a group, takes the focus. */
+export function region(root: HTMLElement, available: () => boolean = () => true): Region {
+  return {
+    root,
+    available,
+    focus: () => root.querySelector<HTMLElement>("[tabindex='0'], button:not([tabindex='-1']):not(:disabled), input")?.focus(),
+  };
+}
+
+export function walkRegions(regions: readonly Region[]): void {
+  // In the capture phase: the grid's editor keeps every key that reaches it.
+  document.addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key !== "F6") return;
+      event.preventDefault();
+      event.stopPropagation();
+      const open = regions.filter((part) => part.available());
+      const here = open.findIndex((part) => part.root.contains(document.activeElement));
+      const step = event.shiftKey ? -1 : 1;
+      open[(Math.max(here, 0) + step + open.length) % open.length]?.focus();
+    },
+    { capture: true },
+  );
+}

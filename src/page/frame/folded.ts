@@ -1,0 +1,51 @@
+/** One button shows or hides a sheet's folded columns: settings that are rarely typed. */
+import { SetColHiddenCommand, SetSpecificColsVisibleCommand, SetWorksheetActiveOperation } from "@univerjs/sheets";
+import type { TableLayout } from "../book/layout.js";
+import type { LiveBook } from "../book/live.js";
+import { bookId } from "../book/snapshot.js";
+import { button } from "./dom.js";
+
+export function foldedColumns(book: LiveBook): HTMLElement {
+  const toggle = button("", () => { press(); }, { class: "gb-folded" });
+  const table = (): TableLayout | undefined => book.tables.find((candidate) => candidate.id === book.activeSheetId());
+  const indexes = (layout: TableLayout): number[] => layout.columns.filter(({ column }) => column.folded === true).map(({ index }) => index);
+  const hidden = (layout: TableLayout): boolean => indexes(layout).some((index) => !book.worksheet(layout.id).getColVisible(index));
+
+  function press(): void {
+    const layout = table();
+    if (layout === undefined) return;
+    const rows = book.worksheet(layout.id).getRowCount() - 1;
+    const ranges = runs(indexes(layout)).map(([startColumn, endColumn]) => ({ startRow: 0, endRow: rows, startColumn, endColumn }));
+    const command = hidden(layout) ? SetSpecificColsVisibleCommand.id : SetColHiddenCommand.id;
+    void book.commands.executeCommand(command, { unitId: bookId, subUnitId: layout.id, ranges });
+  }
+
+  function draw(): void {
+    const layout = table();
+    const count = layout === undefined ? 0 : indexes(layout).length;
+    toggle.hidden = count === 0;
+    if (layout === undefined) return;
+    const folded = hidden(layout);
+    toggle.textContent = folded ? `Show settings (${String(count)})` : "Hide settings";
+    toggle.title = layout.columns.filter(({ column }) => column.folded === true).map(({ column }) => column.header).join(", ");
+    toggle.setAttribute("aria-pressed", String(!folded));
+  }
+
+  book.commands.onCommandExecuted((info) => {
+    const watched = ["sheet.mutation.set-col-visible", "sheet.mutation.set-col-hidden", SetWorksheetActiveOperation.id];
+    if (watched.includes(info.id)) draw();
+  });
+  draw();
+  return toggle;
+}
+
+/** 3, 4, 5, 9 → [3, 5], [9, 9]. */
+function runs(indexes: readonly number[]): [number, number][] {
+  const found: [number, number][] = [];
+  for (const index of indexes) {
+    const last = found.at(-1);
+    if (last?.[1] === index - 1) last[1] = index;
+    else found.push([index, index]);
+  }
+  return found;
+}

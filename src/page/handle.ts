@@ -1,0 +1,72 @@
+/**
+ * `window.greybody`: for tests and for a look from the browser's console. It reads, and can move the selection;
+ * it changes no cell.
+ */
+import { columnIndex } from "./book/a1.js";
+import type { LiveBook } from "./book/live.js";
+import { SetWorksheetActiveOperation } from "@univerjs/sheets";
+import { bookId } from "./book/snapshot.js";
+import type { Calculating } from "./show/calculating.js";
+import { cellWords } from "./show/cell-words.js";
+import type { Messages } from "./show/messages.js";
+
+export interface CellReport {
+  /** What the engine holds, unrounded. */
+  readonly value: unknown;
+  /** As the cell shows it. */
+  readonly shown: string;
+  readonly formula: string | null;
+  readonly header: string | undefined;
+  readonly message: string | undefined;
+}
+
+export interface Handle {
+  readonly sheets: () => string[];
+  readonly cell: (sheetName: string, address: string) => CellReport;
+  /** First and last body row (from 1, as the grid counts) of a table. */
+  readonly table: (tableName: string) => { first: number; last: number };
+  readonly calculating: () => boolean;
+  readonly select: (sheetName: string, address: string) => Promise<void>;
+}
+
+declare global {
+  var greybody: Handle | undefined;
+}
+
+export function debugHandle(book: LiveBook, messages: Messages, calculating: Calculating): Handle {
+  const place = (sheetName: string, address: string): { sheetId: string; row: number; column: number } => {
+    const sheet = book.workbook.getSheetBySheetName(sheetName);
+    const match = /^([A-Za-z]+)(\d+)$/.exec(address);
+    if (!sheet || match === null) throw new Error(`No cell ${sheetName}!${address}`);
+    return { sheetId: sheet.getSheetId(), row: Number(match[2]) - 1, column: columnIndex(match[1] ?? "") };
+  };
+  return {
+    sheets: () => book.workbook.getSheets().map((sheet) => sheet.getName()),
+    calculating: calculating.busy,
+    cell: (sheetName, address) => {
+      const { sheetId, ...at } = place(sheetName, address);
+      const range = book.api.getActiveWorkbook()?.getSheetBySheetId(sheetId)?.getRange(at.row, at.column);
+      const words = cellWords(book, messages, sheetId, at);
+      return {
+        value: range?.getRawValue() ?? null,
+        shown: words.value,
+        formula: book.worksheet(sheetId).getCellRaw(at.row, at.column)?.f ?? null,
+        header: words.header,
+        message: words.message,
+      };
+    },
+    table: (tableName) => {
+      const table = book.tables.find((candidate) => candidate.sheet.tableName === tableName);
+      if (table === undefined) throw new Error(`No table ${tableName}`);
+      const { firstRow, lastRow } = book.rowsOf(table);
+      return { first: firstRow + 1, last: lastRow + 1 };
+    },
+    select: async (sheetName, address) => {
+      const { sheetId, row, column } = place(sheetName, address);
+      if (book.activeSheetId() !== sheetId) {
+        await book.commands.executeCommand(SetWorksheetActiveOperation.id, { unitId: bookId, subUnitId: sheetId });
+      }
+      book.api.getActiveWorkbook()?.getSheetBySheetId(sheetId)?.getRange(row, column).activate();
+    },
+  };
+}

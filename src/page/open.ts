@@ -1,0 +1,90 @@
+/** Builds the page around a described workbook and makes it live. */
+import { UniverInstanceType } from "@univerjs/core";
+import type { FunctionSpec } from "../functions/contract.js";
+import type { BookDescription } from "../templates/contract.js";
+import { layOut } from "./book/layout.js";
+import { liveBook, type LiveBook } from "./book/live.js";
+import { bookSnapshot } from "./book/snapshot.js";
+import { offerChoices } from "./edit/choices.js";
+import { lockWorkedOutCells } from "./edit/locks.js";
+import { normaliseWrites } from "./edit/normalise.js";
+import { spareLockedCells } from "./edit/pasting.js";
+import { settleTables } from "./edit/settle.js";
+import { mendAccessibility } from "./frame/accessibility.js";
+import { topBar } from "./frame/bar.js";
+import { gridRegion, region, walkRegions } from "./frame/focus.js";
+import { buildFrame, gridId } from "./frame/frame.js";
+import { sidePanel } from "./frame/panel.js";
+import { sheetTabs } from "./frame/tabs.js";
+import { followTheme, prefersDark } from "./frame/theme.js";
+import type { Trouble } from "./frame/trouble.js";
+import { useCalmTables } from "./grid/calm-table.js";
+import { functionDescriptions } from "./grid/descriptions.js";
+import { startGrid } from "./grid/univer.js";
+import { debugHandle, type Handle } from "./handle.js";
+import { calculating } from "./show/calculating.js";
+import { explainOnHover } from "./show/hover.js";
+import { type Messages, receiveMessages } from "./show/messages.js";
+import { statusLine } from "./show/status.js";
+import { tintCells } from "./show/tints.js";
+
+export interface PageOptions {
+  readonly root: HTMLElement;
+  readonly book: BookDescription;
+  readonly specs: readonly FunctionSpec[];
+  readonly report: Trouble["report"];
+}
+
+export function openPage({ root, book, specs, report }: PageOptions): Handle {
+  const layout = layOut(book);
+  const snapshot = bookSnapshot(layout);
+  const channelName = `greybody-${String(performance.timeOrigin)}-${String(Math.random()).slice(2)}`;
+  const worker = new Worker(`worker.js#${channelName}`);
+  worker.addEventListener("error", (event) => {
+    report("The calculation stopped: reload the page. The reason:", event.message);
+  });
+  const messages = receiveMessages(channelName);
+
+  const status = statusLine();
+  const busy = calculating();
+  const tabs = sheetTabs();
+  const panel = sidePanel(specs, () => dispatchEvent(new Event("resize")));
+  const bar = topBar(panel.toggle);
+  const frame = buildFrame(root, {
+    bar: bar.root,
+    tabs: tabs.root,
+    status: status.root,
+    calculating: busy.root,
+    panel: panel.root,
+  });
+
+  const grid = startGrid({ container: frame.grid, worker, descriptions: functionDescriptions(specs), darkMode: prefersDark() });
+  grid.univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
+  useCalmTables(grid);
+  const live = liveBook(grid, layout);
+  attachEditing(live, status.say);
+  attachShowing(live, messages, frame.stage);
+  busy.attach(live);
+  bar.attach(live);
+  tabs.attach(live, gridId);
+  status.attach(live, messages);
+  busy.onDone(status.refresh);
+  mendAccessibility(frame.grid);
+  walkRegions([gridRegion(frame.stage, live), region(tabs.root), region(bar.root), region(panel.root, panel.isOpen)]);
+  return debugHandle(live, messages, busy);
+}
+
+function attachEditing(book: LiveBook, say: (message: string) => void): void {
+  lockWorkedOutCells(book, say);
+  spareLockedCells(book, say);
+  normaliseWrites(book, (unresolved) => {
+    say(`Not found: ${unresolved.join(", ")}. Table and column names are those of the headings.`);
+  });
+  settleTables(book);
+}
+
+function attachShowing(book: LiveBook, messages: Messages, stage: HTMLElement): void {
+  offerChoices(book, stage);
+  explainOnHover(book, messages, stage);
+  followTheme(book, tintCells(book));
+}

@@ -1,0 +1,64 @@
+/** The line under the grid: which cell is selected, what it holds and why it shows an error; read out politely. */
+import { SheetsSelectionsService } from "@univerjs/sheets";
+import type { CellPlace } from "../book/a1.js";
+import type { LiveBook } from "../book/live.js";
+import { element } from "../frame/dom.js";
+import { cellWords } from "./cell-words.js";
+import type { Messages } from "./messages.js";
+
+export interface StatusLine {
+  readonly root: HTMLElement;
+  /** An answer to something the person just tried; stays until the selection moves. */
+  say(message: string): void;
+  refresh(): void;
+}
+
+export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Messages): void } {
+  const cell = element("span", { class: "gb-status-cell" });
+  const message = element("span", { class: "gb-status-message" });
+  const root = element("div", { class: "gb-status", role: "status", "aria-live": "polite", "aria-atomic": "true" }, [cell, message]);
+  let said: string | undefined;
+  let source: { book: LiveBook; messages: Messages } | undefined;
+
+  const show = (): void => {
+    if (source === undefined) return;
+    const place = activeCell(source.book);
+    if (place === undefined) return;
+    const words = cellWords(source.book, source.messages, source.book.activeSheetId(), place);
+    const label = [words.address, words.header].filter(Boolean).join(" · ");
+    const cellText = words.value === "" ? label : `${label}: ${words.value}`;
+    const messageText = said ?? words.message ?? words.hint ?? "";
+    // Only what changed is written, or a screen reader would read the same line at every calculation.
+    if (cell.textContent !== cellText) cell.textContent = cellText;
+    if (message.textContent !== messageText) message.textContent = messageText;
+    root.classList.toggle("gb-status-error", said === undefined && words.message !== undefined);
+  };
+  return {
+    root,
+    refresh: show,
+    say: (text) => {
+      said = text;
+      show();
+    },
+    attach: (book, messages) => {
+      source = { book, messages };
+      const selections = book.injector.get(SheetsSelectionsService);
+      selections.selectionMoveEnd$.subscribe(() => {
+        said = undefined;
+        show();
+      });
+      selections.selectionSet$.subscribe(() => {
+        said = undefined;
+        show();
+      });
+      messages.onChange(show);
+      show();
+    },
+  };
+}
+
+/** The selected cell of the sheet that is shown. */
+export function activeCell(book: LiveBook): CellPlace | undefined {
+  const primary = book.injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
+  return primary ? { row: primary.actualRow, column: primary.actualColumn } : undefined;
+}
