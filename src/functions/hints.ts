@@ -3,6 +3,10 @@ export interface HintWords {
   readonly temperature: (name: string) => string;
   readonly difference: (name: string) => string;
   readonly number: (name: string) => string;
+  /** A fraction as whole per cent. */
+  readonly percent: (name: string) => string;
+  /** A length in the sheet's unit, from metres. */
+  readonly length: (name: string) => string;
 }
 
 /** What each hint key of the core says to the person at the sheet. */
@@ -17,9 +21,30 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "surroundings-alone": (w) =>
     `No object gives this reading: with emissivity ${w.number("emissivity")} the surroundings alone would show ${w.temperature("temperature")}. Check reading, emissivity and reflected.`,
   "band-wavelengths": () => "A band is two wavelengths in µm, shorter first, such as 7.5-14.",
-  "band-date": () => "Excel read the band as a date: format the cell as text.",
   "band-order": () => "The shorter wavelength comes first, such as 7.5-14.",
   "band-response": (w) => `Row ${w.number("row")} of the response table: a response is a number from 0 up.`,
   "band-rising": (w) => `Row ${w.number("row")} of the response table: wavelengths rise from row to row.`,
   "band-empty": () => "A response table has at least two rows and a response above 0.",
+  "band-date": () => "Excel read the band as a date: format the cell as text.",
+  bound: () => "A bound is not a reading: take it again in the camera's next range, or say so apart.",
+  "air-band": () => "The transmission of air is known for bands within 3.0 to 14.7 µm.",
+  "air-outside-fit": (w) => `In air of ${w.temperature("air_temp")} the path may be 30 m at most; ${w.temperature("from")} to ${w.temperature("to")} allow 1000 m.`,
+  "pressure-unit": (w) => `Pressure is in kPa: ${w.number("meant")}?`,
+  "humidity-fraction": (w) => `Humidity is in per cent: ${w.number("meant")}?`,
+  "no-current": () => "No current on this phase: heat that does not come from the current does not follow it.",
+  "load-below-minimum": (w) =>
+    `${w.percent("ratio")} load: not projected. The least is ${w.percent("minimum_load")} of the reference load; take the reading again at a higher load.`,
+  "per-cent-against-fraction": (w) => `${w.number("load")} is ${w.number("ratio")} times its reference: per cent against a fraction, or amperes against per cent?`,
+  "factor-too-large": (w) =>
+    `${w.percent("ratio")} load: the factor would be ${w.number("factor")}, more than ${w.number("most")}. Take the reading again at a higher load.`,
+  "negative-rise": (w) => `A rise of ${w.difference("rise")} is colder than the air: no rise to project. References swapped, no load, or air taken elsewhere?`,
+  "overload-needs-maximum": (w) => `${w.percent("ratio")} of the rated load: a permitted rise says nothing above it. Give maximum_temp.`,
+  "hot-air-needs-maximum": (w) => `Air of ${w.temperature("surrounding_air")} is above the ${w.temperature("most")} that the permitted rise is meant for. Give maximum_temp.`,
+  "limit-not-above-air": (w) => `The limit of ${w.temperature("limit")} is not above the air of ${w.temperature("surrounding_air")}: nothing is left for the part.`,
+  "phases-do-not-fit": (w) => `${w.number("temps")} temperatures, ${w.number("loads")} loads: a load for each temperature.`,
+  phase: (w) => `Phase ${w.number("phase")} of the set has none.`,
+  "rise-below-floor": (w) => `The hot part is ${w.difference("rise")} over the air; below ${w.difference("floor")} no relative rise is given. Take the reading again at a higher load.`,
+  "normal-below-air": (w) => `The sound part (${w.temperature("normal")}) is colder than the air (${w.temperature("surrounding_air")}) by more than ${w.difference("most")}: check both.`,
+  "hot-below-normal": (w) => `The hot part (${w.temperature("hot")}) is colder than the sound one (${w.temperature("normal")}): swapped?`,
+  "loads-differ": (w) => `The loads differ by ${w.percent("difference")}; relative rise is for like loads, within ${w.percent("most")}.`,
 };

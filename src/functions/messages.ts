@@ -1,5 +1,5 @@
 import type { ErrorDetails, Range } from "../core/errors.js";
-import type { ArgumentSpec, Cell, CellError } from "./contract.js";
+import type { ArgumentSpec, Cell, CellError, Quantity } from "./contract.js";
 import { HINTS } from "./hints.js";
 import { fromSI, rangeInWords, readable, unitOf } from "./units.js";
 import type { Unit, Units } from "./units.js";
@@ -30,19 +30,24 @@ function hintInWords(details: ErrorDetails, units: Units): string {
   const sentence = HINTS[hint.key];
   if (!sentence) return "";
   const values = hint.values ?? {};
-  const temperature = (name: string): string => {
-    const unit = unitOf("temperature", units);
-    return `${readable(fromSI(Number(values[name]), unit), 4)} ${unit.label}`;
-  };
-  const difference = (name: string): string => {
-    const unit = unitOf("difference", units);
-    return `${readable(fromSI(Number(values[name]), unit), 4)} ${unit.label}`;
-  };
+  const inUnit =
+    (quantity: Quantity) =>
+    (name: string): string => {
+      const unit = unitOf(quantity, units);
+      return `${readable(fromSI(Number(values[name]), unit), 4)} ${unit.label}`;
+    };
   const number = (name: string): string => {
     const value = values[name];
     return typeof value === "number" ? readable(value) : (value ?? "");
   };
-  return ` ${sentence({ temperature, difference, number })}`;
+    const percent = (name: string): string => `${Math.round(Number(values[name]) * 100)} %`;
+  return ` ${sentence({
+    temperature: inUnit("temperature"),
+    difference: inUnit("difference"),
+    length: inUnit("distance"),
+    number,
+    percent,
+  })}`;
 }
 
 /**
@@ -61,7 +66,7 @@ export function errorCell(details: ErrorDetails, spec: ArgumentSpec | undefined,
       return { error: "#N/A", message: hint.trim() || `${name}: no answer for these values.` };
     case "INVALID": {
       const value = given === undefined || given === null ? (details.given ?? "this value") : quote(given);
-      const unitLabel = typeof given === "number" && unit.label ? ` ${unit.label}` : "";
+      const unitLabel = typeof given === "number" && unit.label && spec?.quantity !== "band" ? ` ${unit.label}` : "";
       return { error: "#VALUE!", message: `${name}: ${value}${unitLabel} cannot be.${allowedInWords(details.allowed, unit)}${hint}` };
     }
   }

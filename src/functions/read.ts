@@ -77,7 +77,8 @@ function readRareNumber(spec: ArgumentSpec, cell: Cell, unit: Unit, metric: Unit
     return spec.optional === true ? NaN : notGivenCell(spec, readAsBlank);
   }
   if (number !== undefined && Number.isFinite(number)) return toSI(number, unit);
-  return errorCell(new GreybodyError({ code: "INVALID", argument: spec.name, hint: { key: "not-a-number" } }), spec, cell, unit);
+  const key = typeof cell === "string" && /^\s*[<>≤≥*]/.test(cell) ? "bound" : "not-a-number";
+  return errorCell({ code: "INVALID", argument: spec.name, hint: { key } }, spec, cell, unit);
 }
 
 /** Reads an argument's texts; with choices, without regard to case, each as the choices spell it. */

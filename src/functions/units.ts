@@ -30,7 +30,7 @@ const UNITS: Record<Quantity, Record<Units, Unit>> = {
   radiance: same(plain("W/(m²·sr)")),
   number: same(plain("")),
   text: same(plain("")),
-  band: same(plain("")),
+  band: same(scaled("µm", 1e-6)),
   table: same(plain("")),
 };
 
