@@ -53,7 +53,7 @@ export function resolveStructured(
   const unresolved: string[] = [];
   let resolved = "";
   for (let at = 0; at < tokens.length; at++) {
-    const token = tokens[at] as Token;
+    const token = tokens[at]!;
     const next = tokens[at + 1];
     if (token.kind === "name" && next?.kind === "bracket") {
       resolved += range(token.text, next.text);

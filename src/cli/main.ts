@@ -1,0 +1,89 @@
+import path from "node:path";
+import { Command, CommanderError, InvalidArgumentError } from "commander";
+import { catalogue } from "../functions/catalogue.js";
+import { version } from "../../package.json";
+import { functionsText } from "./functions.js";
+import { PortTakenError, serve } from "./serve.js";
+import { UsageError } from "./usage.js";
+
+const CALC_HELP = `
+Without formulas they are read from standard input, one a line. Each line is answered by one JSON object on one line,
+in the same order, blank lines too: {"formula", "value"} or {"formula", "error", "message"}. A spill's value is a list
+of rows. Each formula is evaluated for itself; cells it refers to are empty. Formulas with errors still exit with 0.`;
+
+const program = new Command("greybody")
+  .description(
+    "Corrected temperatures, load-adjusted rises, severity grades and their uncertainty for infrared inspection.",
+  )
+  .version(version, "-V, --version", "print the version")
+  .helpOption("-h, --help", "print this help")
+  .helpCommand(false)
+  .exitOverride()
+  // One line, no stack trace: main() prints it.
+  .configureOutput({ outputError: () => undefined })
+  .action((_options: unknown, command: Command) => {
+    const [unknown] = command.args;
+    if (unknown !== undefined) throw new UsageError(`there is no command ${unknown}. See \`greybody --help\`.`);
+    throw new UsageError("a command is missing. See `greybody --help`.");
+  })
+  .allowExcessArguments();
+
+program
+  .command("calc")
+  .description("evaluate formulas")
+  .argument("[formula...]", "with or without a leading =")
+  // A formula may begin with a minus.
+  .allowUnknownOption()
+  .addHelpText("after", CALC_HELP)
+  .action(async (_formulas: string[], _options: unknown, command: Command) => {
+    const option = command.args.find((argument) => /^--?[a-z][a-z-]*$/.test(argument));
+    if (option !== undefined) throw new UsageError(`calc has no option ${option}. See \`greybody calc --help\`.`);
+    // The engine takes a while to load: only here.
+    const { calc } = await import("./calc.js");
+    await calc(command.args, catalogue);
+  });
+
+program
+  .command("functions")
+  .description("list the worksheet functions, or explain one")
+  .argument("[name]", "such as CORRECTED")
+  .allowExcessArguments(false)
+  .action((name: string | undefined) => {
+    process.stdout.write(`${functionsText(catalogue, name)}\n`);
+  });
+
+program
+  .command("serve")
+  .description("serve the workbook page on this machine")
+  .allowExcessArguments(false)
+  .option("--port <number>", "port to listen on", port, 3000)
+  .action(async (options: { port: number }) => {
+    const serving = await serve({ port: options.port, root: path.join(import.meta.dirname, "page") });
+    process.stdout.write(`Greybody is served at ${serving.address} (Ctrl-C ends it)\n`);
+  });
+
+await main();
+
+async function main(): Promise<void> {
+  try {
+    await program.parseAsync();
+  } catch (error) {
+    if (error instanceof CommanderError && error.exitCode === 0) return;
+    if (error instanceof CommanderError) fail(error.message.replace(/^error: /, "").replaceAll("\n", " "));
+    else if (error instanceof UsageError || error instanceof PortTakenError) fail(error.message);
+    else throw error;
+  }
+}
+
+/** Bad usage or unreadable input. */
+function fail(message: string): void {
+  process.stderr.write(`greybody: ${message}\n`);
+  process.exitCode = 2;
+}
+
+function port(text: string): number {
+  const number = Number(text);
+  if (!/^\d+$/.test(text) || number > 65_535)
+    throw new InvalidArgumentError("A port is a whole number from 0 to 65535.");
+  return number;
+}

@@ -1,0 +1,88 @@
+import type { Injector } from "@univerjs/core";
+import {
+  AstTreeBuilder,
+  ErrorType,
+  IFormulaRuntimeService,
+  IFunctionService,
+  Interpreter,
+  Lexer,
+  ValueNodeFactory,
+} from "@univerjs/engine-formula";
+import type { FunctionSpec } from "../../functions/contract.js";
+import { CellMessages, type FormulaMessages } from "./cell-messages.js";
+import { executorsOf } from "./executors.js";
+import { limitSizes, Refusal } from "./limits.js";
+import { readLiteralsAsWritten } from "./literal-values.js";
+import { prepareFormula } from "./prepare.js";
+import { errorValue } from "./values.js";
+
+/**
+ * Makes a Univer formula engine ours: registers the catalogue's functions, mends what the engine misreads, lets no
+ * exception and no huge array stop it, and tells the messages of error cells. Call once, where the engine runs
+ * (the worker of the page, the process of the command line), when its plugin has started and before it calculates.
+ *
+ * `onMessages` is called after each formula with the error cells of its result that have a message of ours, and with
+ * none where there were some before; a cell is told by sheet and 0-based row and column, spilled cells each by their own.
+ */
+export function equipEngine(
+  injector: Injector,
+  specs: readonly FunctionSpec[],
+  onMessages?: (messages: FormulaMessages) => void,
+): void {
+  const functions = injector.get(IFunctionService);
+  const messages = onMessages && new CellMessages(onMessages);
+  messages?.listen(injector.get(IFormulaRuntimeService));
+  functions.registerExecutors(...executorsOf(specs, messages?.at));
+  // It makes an Image element and waits for the network.
+  functions.unregisterExecutors("IMAGE");
+  limitSizes(functions);
+  readLiteralsAsWritten(injector.get(ValueNodeFactory));
+  readPreparedFormulas(injector.get(Lexer), injector.get(AstTreeBuilder));
+  survive(injector.get(Interpreter));
+}
+
+/** Whatever way a formula came in: typed, pasted, loaded or by a defined name. */
+function readPreparedFormulas(lexer: Lexer, parser: AstTreeBuilder): void {
+  const treeBuilder = lexer.treeBuilder.bind(lexer);
+  lexer.treeBuilder = (formula, transformSuffix) => {
+    try {
+      return treeBuilder(prepareFormula(formula), transformSuffix);
+    } catch {
+      return ErrorType.VALUE;
+    }
+  };
+  const parse = parser.parse.bind(parser);
+  parser.parse = (node) => {
+    try {
+      return parse(node);
+    } catch {
+      return undefined;
+    }
+  };
+}
+
+/** An exception of any function, the engine's own included, becomes the error of its formula and of no other. */
+function survive(interpreter: Interpreter): void {
+  const execute = interpreter.execute.bind(interpreter);
+  interpreter.execute = (node) => {
+    try {
+      return execute(node);
+    } catch (error) {
+      return errorValue("#VALUE!", sentence(error));
+    }
+  };
+  const executeAsync = interpreter.executeAsync.bind(interpreter);
+  interpreter.executeAsync = async (node) => {
+    try {
+      return await executeAsync(node);
+    } catch (error) {
+      return errorValue("#VALUE!", sentence(error));
+    }
+  };
+}
+
+function sentence(error: unknown): string {
+  if (error instanceof Refusal) return error.message;
+  if (error instanceof RangeError) return "The formula is nested too deeply, or asks for more than can be held.";
+  return "The engine cannot work this formula out: it uses a function in a way that the engine does not know.";
+}
