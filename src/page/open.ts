@@ -18,7 +18,6 @@ import { sidePanel } from "./frame/panel.js";
 import { sheetTabs } from "./frame/tabs.js";
 import { followTheme, prefersDark } from "./frame/theme.js";
 import type { Trouble } from "./frame/trouble.js";
-import { useCalmTables } from "./grid/calm-table.js";
 import { functionDescriptions } from "./grid/descriptions.js";
 import { startGrid } from "./grid/univer.js";
 import { debugHandle, type Handle } from "./handle.js";
@@ -60,7 +59,6 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
 
   const grid = startGrid({ container: frame.grid, worker, descriptions: functionDescriptions(specs), darkMode: prefersDark() });
   grid.univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
-  useCalmTables(grid);
   const live = liveBook(grid, layout);
   attachEditing(live, status.say);
   attachShowing(live, messages, frame.stage);

@@ -8,14 +8,15 @@ const bold = BooleanNumber.TRUE;
 const padded: IStyleData = { pd: { l: 6, r: 6, t: 0, b: 0 } };
 
 export const bookStyle: IStyleData = { ...text(tones.ink), bg: { rgb: tones.paper } };
-export const titleStyle: IStyleData = { ...text(tones.ink, 14), bl: bold };
-export const headingStyle: IStyleData = text(tones.muted);
-export const groupStyle: IStyleData = { ...text(tones.accent, 9), ...padded, bl: bold, vt: VerticalAlign.BOTTOM };
-export const labelStyle: IStyleData = text(tones.ink);
-export const subheadingStyle: IStyleData = { ...text(tones.accent, 11), bl: bold, vt: VerticalAlign.BOTTOM };
-export const unitStyle: IStyleData = text(tones.muted);
-export const noteStyle: IStyleData = { ...text(tones.muted), tb: WrapStrategy.OVERFLOW };
-export const lineStyle: IStyleData = { ...text(tones.ink), tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
+const over: IStyleData = { ...padded, tb: WrapStrategy.OVERFLOW };
+export const titleStyle: IStyleData = { ...text(tones.ink, 14), ...over, bl: bold };
+export const headingStyle: IStyleData = { ...text(tones.muted), ...over };
+export const groupStyle: IStyleData = { ...text(tones.accent, 9), ...over, bl: bold, vt: VerticalAlign.BOTTOM };
+export const labelStyle: IStyleData = { ...text(tones.ink), ...padded };
+export const subheadingStyle: IStyleData = { ...text(tones.accent, 11), ...over, bl: bold, vt: VerticalAlign.BOTTOM };
+export const unitStyle: IStyleData = { ...text(tones.muted), ...padded };
+export const noteStyle: IStyleData = { ...text(tones.muted), ...over };
+export const lineStyle: IStyleData = { ...text(tones.ink), ...padded, tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
 
 export function headerStyle(column: ColumnDescription, computed: boolean): IStyleData {
   const line = { s: BorderStyleTypes.THIN, cl: { rgb: tones.line } };

@@ -8,6 +8,7 @@ import type { CellPlace } from "../book/a1.js";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
 import { button, element } from "../frame/dom.js";
+import { cellBox, putAt } from "../show/cell-box.js";
 import { choicesAt } from "../show/cell-words.js";
 import { activeCell } from "../show/status.js";
 
@@ -120,15 +121,9 @@ export function offerChoices(book: LiveBook, frame: HTMLElement): void {
 
   /** Beside or below the selected cell, inside the frame. */
   function put(what: HTMLElement, side: "end" | "below"): void {
-    if (place === undefined) return;
-    const sheet = book.api.getActiveWorkbook()?.getActiveSheet();
-    const cell = sheet?.getRange(place.row, place.column).getCellRect();
+    const cell = place && cellBox(book, frame, place);
     if (cell === undefined) return;
-    const box = frame.getBoundingClientRect();
-    const left = side === "end" ? cell.right - box.left : cell.left - box.left;
-    const top = side === "end" ? cell.top - box.top : cell.bottom - box.top;
-    what.style.left = `${String(Math.max(0, Math.min(left, box.width - what.offsetWidth)))}px`;
-    const fits = top + what.offsetHeight <= box.height;
-    what.style.top = `${String(Math.max(0, fits ? top : cell.top - box.top - what.offsetHeight))}px`;
+    if (side === "end") putAt(what, frame, { left: cell.right, top: cell.top, above: cell.bottom });
+    else putAt(what, frame, { left: cell.left, top: cell.bottom, above: cell.top });
   }
 }

@@ -1,6 +1,6 @@
 /** All worksheet functions with search; each opens to its arguments with unit, range and default, and an example. */
 import type { ArgumentSpec, FunctionSpec } from "../../functions/contract.js";
-import { NAMESPACE } from "../../host/embedded/executors.js";
+import { NAMESPACE } from "../../host/embedded/names.js";
 import { argumentFacts } from "../show/argument-facts.js";
 import { element } from "./dom.js";
 

@@ -2,7 +2,7 @@
 import { BooleanNumber } from "@univerjs/core";
 import { FunctionType, type IFunctionInfo } from "@univerjs/engine-formula";
 import type { FunctionSpec } from "../../functions/contract.js";
-import { NAMESPACE } from "../../host/embedded/executors.js";
+import { NAMESPACE } from "../../host/embedded/names.js";
 import { argumentFacts } from "../show/argument-facts.js";
 
 export function functionDescriptions(specs: readonly FunctionSpec[]): IFunctionInfo[] {

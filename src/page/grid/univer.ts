@@ -33,6 +33,7 @@ import { UniverSheetsTableUIPlugin } from "@univerjs/sheets-table-ui";
 import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
 import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
+import { calmTable } from "../book/table.js";
 import { englishWords } from "./words.js";
 
 export interface Grid {
@@ -75,7 +76,7 @@ export function startGrid(options: GridOptions): Grid {
   univer.registerPlugin(UniverSheetsNumfmtUIPlugin);
   univer.registerPlugin(UniverSheetsSortPlugin);
   univer.registerPlugin(UniverSheetsSortUIPlugin);
-  univer.registerPlugin(UniverSheetsTablePlugin);
+  univer.registerPlugin(UniverSheetsTablePlugin, { userThemes: [calmTable], defaultThemeIndex: 0 });
   univer.registerPlugin(UniverSheetsTableUIPlugin, { hideAnchor: true });
   return { univer, api: FUniver.newAPI(univer) };
 }

@@ -1,6 +1,7 @@
 /** A card beside a cell that shows an error, while the pointer rests on it: our message, or a plain sentence. */
 import type { LiveBook } from "../book/live.js";
 import { element } from "../frame/dom.js";
+import { cellBox, putAt } from "./cell-box.js";
 import { cellWords } from "./cell-words.js";
 import type { Messages } from "./messages.js";
 
@@ -13,12 +14,8 @@ export function explainOnHover(book: LiveBook, messages: Messages, frame: HTMLEl
     card.hidden = words.message === undefined;
     if (words.message === undefined) return;
     card.textContent = words.message;
-    const cell = worksheet.getRange(row, column).getCellRect();
-    const box = frame.getBoundingClientRect();
-    card.style.left = `${String(Math.max(0, Math.min(cell.left - box.left, box.width - card.offsetWidth)))}px`;
-    const below = cell.bottom - box.top + 4;
-    const fits = below + card.offsetHeight <= box.height;
-    card.style.top = `${String(fits ? below : cell.top - box.top - card.offsetHeight - 4)}px`;
+    const cell = cellBox(book, frame, { row, column });
+    if (cell !== undefined) putAt(card, frame, { left: cell.left, top: cell.bottom + 4, above: cell.top - 4 });
   });
   const hide = (): void => {
     card.hidden = true;

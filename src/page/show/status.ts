@@ -18,6 +18,12 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
   const message = element("span", { class: "gb-status-message" });
   const root = element("div", { class: "gb-status", role: "status", "aria-live": "polite", "aria-atomic": "true" }, [cell, message]);
   let said: string | undefined;
+  let saidAt = 0;
+  // Enter moves the selection in the same breath as what is answered; the next move takes the answer away.
+  const moved = (): void => {
+    if (performance.now() - saidAt > 500) said = undefined;
+    show();
+  };
   let source: { book: LiveBook; messages: Messages } | undefined;
 
   const show = (): void => {
@@ -38,19 +44,14 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
     refresh: show,
     say: (text) => {
       said = text;
+      saidAt = performance.now();
       show();
     },
     attach: (book, messages) => {
       source = { book, messages };
       const selections = book.injector.get(SheetsSelectionsService);
-      selections.selectionMoveEnd$.subscribe(() => {
-        said = undefined;
-        show();
-      });
-      selections.selectionSet$.subscribe(() => {
-        said = undefined;
-        show();
-      });
+      selections.selectionMoveEnd$.subscribe(moved);
+      selections.selectionSet$.subscribe(moved);
       messages.onChange(show);
       show();
     },
