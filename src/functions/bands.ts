@@ -12,7 +12,7 @@ import { unitOf } from "./units.js";
 export const BAND_ARGUMENT: ArgumentSpec = {
   name: "band",
   quantity: "band",
-  help: "the camera's spectral band as text \"a-b\" in µm, or a range wavelength | response",
+  help: 'the camera\'s spectral band as text "a-b" in µm, or a range wavelength | response',
   optional: true,
   default: "7.5-14",
 };
@@ -23,7 +23,8 @@ export type BandColumn = Column<readonly (Band | undefined)[]>;
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`;
 const BAND_TEXT = new RegExp(String.raw`^\s*${NUMBER}\s*(?:µm|μm|um)?\s*[-–—−]\s*${NUMBER}\s*(?:µm|μm|um)?\s*$`, "i");
 
-const invalid = (given: string, key: string): GreybodyError => new GreybodyError({ code: "INVALID", argument: "band", given, hint: { key } });
+const invalid = (given: string, key: string): GreybodyError =>
+  new GreybodyError({ code: "INVALID", argument: "band", given, hint: { key } });
 
 /** A band from text such as "7.5-14", "7,5-14", "3–5 µm". @throws INVALID "band" */
 export function parseBand(text: string): Band {
@@ -41,7 +42,10 @@ function readBand(cell: Cell): Band | CellError {
   try {
     if (typeof cell === "string") return parseBand(cell);
     // "3-5" typed into a cell becomes the fifth of March: a whole number of days since 1900.
-    throw invalid(String(cell), typeof cell === "number" && Number.isInteger(cell) && cell > 1000 ? "band-date" : "band-wavelengths");
+    throw invalid(
+      String(cell),
+      typeof cell === "number" && Number.isInteger(cell) && cell > 1000 ? "band-date" : "band-wavelengths",
+    );
   } catch (error) {
     if (error instanceof GreybodyError) return errorCell(error, BAND_ARGUMENT, cell, UNIT);
     throw error;
@@ -62,7 +66,10 @@ function readResponse(input: Input): Band | CellError | undefined {
   if (!rows.some((row) => asNumber(row[0]) !== undefined)) return undefined;
   try {
     const wavelengths = rows.map((row) => asNumber(row[0]) ?? NaN);
-    return responseBand(wavelengths, rows.map((row) => asNumber(row[1]) ?? NaN));
+    return responseBand(
+      wavelengths,
+      rows.map((row) => asNumber(row[1]) ?? NaN),
+    );
   } catch (error) {
     if (error instanceof GreybodyError) return errorCell(error, BAND_ARGUMENT, undefined, UNIT);
     throw error;

@@ -1,10 +1,16 @@
 import type { FunctionSpec } from "./contract.js";
+import { ABOUT } from "./about.js";
 import { correctionFunctions } from "./correction.js";
 import { loadFunctions } from "./load.js";
 import { transmissionFunctions } from "./transmission.js";
 
 /** The one list of worksheet functions, in the order in which they are shown. */
-export const catalogue: readonly FunctionSpec[] = [...correctionFunctions, ...transmissionFunctions, ...loadFunctions];
+export const catalogue: readonly FunctionSpec[] = [
+  ...correctionFunctions,
+  ...transmissionFunctions,
+  ...loadFunctions,
+  ABOUT,
+];
 
 /** The function of that name (without the namespace, any case), or undefined. */
 export function findFunction(name: string): FunctionSpec | undefined {

@@ -7,7 +7,8 @@ import type { Range } from "../core/errors.js";
 
 /** An error in a cell; `message` is a whole sentence for the person at the sheet. */
 export interface CellError {
-  readonly error: "#VALUE!" | "#N/A" | "#REF!" | "#NAME?" | "#NUM!" | "#DIV/0!" | "#NULL!" | "#SPILL!" | "#CALC!" | "#GETTING_DATA";
+  readonly error:
+    "#VALUE!" | "#N/A" | "#REF!" | "#NAME?" | "#NUM!" | "#DIV/0!" | "#NULL!" | "#SPILL!" | "#CALC!" | "#GETTING_DATA";
   readonly message: string;
 }
 
@@ -54,7 +55,15 @@ export interface ArgumentSpec {
 export interface FunctionSpec {
   /** Without the namespace: "CORRECTED". */
   readonly name: string;
-  readonly topic: "Correction" | "Transmission" | "Load" | "Severity" | "Uncertainty" | "What-if and audit" | "Trend and plan" | "Help";
+  readonly topic:
+    | "Correction"
+    | "Transmission"
+    | "Load"
+    | "Severity"
+    | "Uncertainty"
+    | "What-if and audit"
+    | "Trend and plan"
+    | "Help";
   /** One line. */
   readonly summary: string;
   /** What comes back, with its unit. */

@@ -13,8 +13,19 @@ import type { BlockColumn, Values } from "./lift.js";
 
 /** CORRECTED's arguments two to ten: what stands between the object and its reading. */
 export const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
-  { name: "emissivity", quantity: "fraction", help: "emissivity of the surface in the camera's band", range: EMISSIVITY, zeroIsBlank: true },
-  { name: "reflected", quantity: "temperature", help: "reflected apparent temperature on the object's side", range: TEMPERATURE },
+  {
+    name: "emissivity",
+    quantity: "fraction",
+    help: "emissivity of the surface in the camera's band",
+    range: EMISSIVITY,
+    zeroIsBlank: true,
+  },
+  {
+    name: "reflected",
+    quantity: "temperature",
+    help: "reflected apparent temperature on the object's side",
+    range: TEMPERATURE,
+  },
   {
     name: "air_transmission",
     quantity: "fraction",
@@ -101,10 +112,16 @@ export function settingsOf(values: Values): Settings {
 const CORRECTED = defineCells({
   name: "CORRECTED",
   topic: "Correction",
-  summary: "Temperature of an object from its apparent temperature: emissivity, reflection, air and a window taken out.",
+  summary:
+    "Temperature of an object from its apparent temperature: emissivity, reflection, air and a window taken out.",
   returns: "corrected temperature",
   args: [
-    { name: "apparent", quantity: "temperature", help: "apparent temperature: the camera's reading with emissivity and transmission at 1", range: TEMPERATURE },
+    {
+      name: "apparent",
+      quantity: "temperature",
+      help: "apparent temperature: the camera's reading with emissivity and transmission at 1",
+      range: TEMPERATURE,
+    },
     ...SETTINGS_ARGUMENTS,
     BAND_ARGUMENT,
     UNITS_ARGUMENT,
@@ -119,7 +136,7 @@ const CORRECTED = defineCells({
     return out.temperature;
   },
   example: { formula: "=GREY.CORRECTED(58,0.85,22,0.98,20)", shows: "64.1" },
-  sources: ["iso-18434-1", "codata-2018", "widger-woodall-1976"],
+  sources: ["iso-18434-1-2008", "codata-2018", "widger-woodall-1976"],
 });
 
 const APPARENT = defineCells({
@@ -136,7 +153,7 @@ const APPARENT = defineCells({
   result: "temperature",
   cell: (values) => apparent(values.number("object_temp"), settingsOf(values), values.band()),
   example: { formula: "=GREY.APPARENT(80,0.95,25,1,,0.55,25)", shows: "56.5" },
-  sources: ["iso-18434-1", "codata-2018"],
+  sources: ["iso-18434-1-2008", "codata-2018"],
 });
 
 const RADIANCE = defineCells({
@@ -144,7 +161,11 @@ const RADIANCE = defineCells({
   topic: "Correction",
   summary: "Radiance of a black body in the camera's band.",
   returns: "radiance in W/(m²·sr)",
-  args: [{ name: "temp", quantity: "temperature", help: "temperature of the black body", range: TEMPERATURE }, BAND_ARGUMENT, UNITS_ARGUMENT],
+  args: [
+    { name: "temp", quantity: "temperature", help: "temperature of the black body", range: TEMPERATURE },
+    BAND_ARGUMENT,
+    UNITS_ARGUMENT,
+  ],
   result: "radiance",
   cell: (values) => {
     const temp = values.number("temp");
@@ -161,14 +182,21 @@ const RADIANCE_TEMP = defineCells({
   summary: "Temperature of the black body with a radiance: RADIANCE the other way round.",
   returns: "temperature",
   args: [
-    { name: "radiance", quantity: "radiance", help: "radiance in the band", range: { min: 0, minExcluded: true }, zeroIsBlank: true },
+    {
+      name: "radiance",
+      quantity: "radiance",
+      help: "radiance in the band",
+      range: { min: 0, minExcluded: true },
+      zeroIsBlank: true,
+    },
     BAND_ARGUMENT,
     UNITS_ARGUMENT,
   ],
   result: "temperature",
   cell: (values) => {
     const given = values.number("radiance");
-    if (!(given > 0)) throw new GreybodyError({ code: "INVALID", argument: "radiance", given, allowed: { min: 0, minExcluded: true } });
+    if (!(given > 0))
+      throw new GreybodyError({ code: "INVALID", argument: "radiance", given, allowed: { min: 0, minExcluded: true } });
     return temperature(values.band(), given);
   },
   example: { formula: "=GREY.RADIANCE_TEMP(100)", shows: "64.0" },

@@ -14,7 +14,8 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "per-cent": (w) => `A fraction is wanted, not per cent: ${w.number("meant")}?`,
   "absolute-zero": () => "Nothing is at or below absolute zero: check value and units.",
   "not-a-number": () => "A number is wanted, with a point for decimals and nothing else in the cell.",
-  "window-sum": (w) => `Transmission ${w.number("window_transmission")} and reflectance of a window are at most 1 together.`,
+  "window-sum": (w) =>
+    `Transmission ${w.number("window_transmission")} and reflectance of a window are at most 1 together.`,
   "air-temp-needed": () => "The temperature of the air on the path is needed where a transmission of air is below 1.",
   "window-temp-needed": () => "The temperature of the window is needed where its transmission is below 1.",
   "outer-reflected-needed": () => "The reflected temperature on the camera's side is needed where the window reflects.",
@@ -28,23 +29,34 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "band-date": () => "Excel read the band as a date: format the cell as text.",
   bound: () => "A bound is not a reading: take it again in the camera's next range, or say so apart.",
   "air-band": () => "The transmission of air is known for bands within 3.0 to 14.7 µm.",
-  "air-outside-fit": (w) => `In air of ${w.temperature("air_temp")} the path may be 30 m at most; ${w.temperature("from")} to ${w.temperature("to")} allow 1000 m.`,
+  "air-outside-fit": (w) =>
+    `In air of ${w.temperature("air_temp")} the path may be 30 m at most; ${w.temperature("from")} to ${w.temperature("to")} allow 1000 m.`,
   "pressure-unit": (w) => `Pressure is in kPa: ${w.number("meant")}?`,
   "humidity-fraction": (w) => `Humidity is in per cent: ${w.number("meant")}?`,
   "no-current": () => "No current on this phase: heat that does not come from the current does not follow it.",
   "load-below-minimum": (w) =>
     `${w.percent("ratio")} load: not projected. The least is ${w.percent("minimum_load")} of the reference load; take the reading again at a higher load.`,
-  "per-cent-against-fraction": (w) => `${w.number("load")} is ${w.number("ratio")} times its reference: per cent against a fraction, or amperes against per cent?`,
+  "per-cent-against-fraction": (w) =>
+    `${w.number("load")} is ${w.number("ratio")} times its reference: per cent against a fraction, or amperes against per cent?`,
   "factor-too-large": (w) =>
     `${w.percent("ratio")} load: the factor would be ${w.number("factor")}, more than ${w.number("most")}. Take the reading again at a higher load.`,
-  "negative-rise": (w) => `A rise of ${w.difference("rise")} is colder than the air: no rise to project. References swapped, no load, or air taken elsewhere?`,
-  "overload-needs-maximum": (w) => `${w.percent("ratio")} of the rated load: a permitted rise says nothing above it. Give maximum_temp.`,
-  "hot-air-needs-maximum": (w) => `Air of ${w.temperature("surrounding_air")} is above the ${w.temperature("most")} that the permitted rise is meant for. Give maximum_temp.`,
-  "limit-not-above-air": (w) => `The limit of ${w.temperature("limit")} is not above the air of ${w.temperature("surrounding_air")}: nothing is left for the part.`,
-  "phases-do-not-fit": (w) => `${w.number("temps")} temperatures, ${w.number("loads")} loads: a load for each temperature.`,
+  "negative-rise": (w) =>
+    `A rise of ${w.difference("rise")} is colder than the air: no rise to project. References swapped, no load, or air taken elsewhere?`,
+  "overload-needs-maximum": (w) =>
+    `${w.percent("ratio")} of the rated load: a permitted rise says nothing above it. Give maximum_temp.`,
+  "hot-air-needs-maximum": (w) =>
+    `Air of ${w.temperature("surrounding_air")} is above the ${w.temperature("most")} that the permitted rise is meant for. Give maximum_temp.`,
+  "limit-not-above-air": (w) =>
+    `The limit of ${w.temperature("limit")} is not above the air of ${w.temperature("surrounding_air")}: nothing is left for the part.`,
+  "phases-do-not-fit": (w) =>
+    `${w.number("temps")} temperatures, ${w.number("loads")} loads: a load for each temperature.`,
   phase: (w) => `Phase ${w.number("phase")} of the set has none.`,
-  "rise-below-floor": (w) => `The hot part is ${w.difference("rise")} over the air; below ${w.difference("floor")} no relative rise is given. Take the reading again at a higher load.`,
-  "normal-below-air": (w) => `The sound part (${w.temperature("normal")}) is colder than the air (${w.temperature("surrounding_air")}) by more than ${w.difference("most")}: check both.`,
-  "hot-below-normal": (w) => `The hot part (${w.temperature("hot")}) is colder than the sound one (${w.temperature("normal")}): swapped?`,
-  "loads-differ": (w) => `The loads differ by ${w.percent("difference")}; relative rise is for like loads, within ${w.percent("most")}.`,
+  "rise-below-floor": (w) =>
+    `The hot part is ${w.difference("rise")} over the air; below ${w.difference("floor")} no relative rise is given. Take the reading again at a higher load.`,
+  "normal-below-air": (w) =>
+    `The sound part (${w.temperature("normal")}) is colder than the air (${w.temperature("surrounding_air")}) by more than ${w.difference("most")}: check both.`,
+  "hot-below-normal": (w) =>
+    `The hot part (${w.temperature("hot")}) is colder than the sound one (${w.temperature("normal")}): swapped?`,
+  "loads-differ": (w) =>
+    `The loads differ by ${w.percent("difference")}; relative rise is for like loads, within ${w.percent("most")}.`,
 };

@@ -91,7 +91,10 @@ export function unitsOf(args: readonly ArgumentSpec[], inputs: readonly Input[])
 /** A message where there are more arguments than the function takes. */
 export function tooMany({ name, args }: Head, inputs: readonly Input[]): CellError | undefined {
   if (inputs.length <= args.length) return undefined;
-  return { error: "#VALUE!", message: `GREY.${name} takes at most ${args.length} arguments; ${inputs.length} were given.` };
+  return {
+    error: "#VALUE!",
+    message: `GREY.${name} takes at most ${args.length} arguments; ${inputs.length} were given.`,
+  };
 }
 
 function valuesAt(prepared: Prepared): { values: Values; move: (cell: number) => void } {
@@ -132,10 +135,18 @@ function inUnits(definition: Head, inputs: readonly Input[], work: (prepared: Pr
   const units = other.texts.get("units");
   const { columns } = prepared.shape;
   const otherGrid = work(other);
-  return grid.map((row, r) => row.map((cell, c) => (units?.(r * columns + Math.min(c, columns - 1)) === second ? (otherGrid[r]?.[c] ?? null) : cell)));
+  return grid.map((row, r) =>
+    row.map((cell, c) =>
+      units?.(r * columns + Math.min(c, columns - 1)) === second ? (otherGrid[r]?.[c] ?? null) : cell,
+    ),
+  );
 }
 
-function readWhole(definition: CellsDefinition | RowsDefinition, inputs: readonly Input[], prepared: Prepared): { value: unknown } | { fault: CellError } {
+function readWhole(
+  definition: CellsDefinition | RowsDefinition,
+  inputs: readonly Input[],
+  prepared: Prepared,
+): { value: unknown } | { fault: CellError } {
   try {
     return { value: definition.whole?.(inputs, prepared.units) };
   } catch (error) {
@@ -243,7 +254,9 @@ function evaluateRows(definition: RowsDefinition, inputs: readonly Input[]): Gri
       try {
         move(cell);
         const row = definition.row(values, "value" in whole ? whole.value : undefined);
-        return row.map((result, i) => (typeof result === "number" ? fromSI(result, units[i] ?? unitOf("number", "C")) : result));
+        return row.map((result, i) =>
+          typeof result === "number" ? fromSI(result, units[i] ?? unitOf("number", "C")) : result,
+        );
       } catch (error) {
         return every(thrownCell(error, definition.args, prepared, cell));
       }

@@ -10,13 +10,24 @@ import { PHASE_RISE } from "./phase-rise.js";
 import { EXPONENT_ARGUMENT, MINIMUM_LOAD_ARGUMENT, SURROUNDING_AIR } from "./load-arguments.js";
 
 const load = (name: string, help: string): ArgumentSpec => ({ name, quantity: "current", help, range: LOAD });
-const referenceLoad = (name: string, help: string): ArgumentSpec => ({ name, quantity: "current", help, range: REFERENCE_LOAD, zeroIsBlank: true });
-const temp = (name: string, help: string): ArgumentSpec => ({ name, quantity: "temperature", help, range: TEMPERATURE });
+const referenceLoad = (name: string, help: string): ArgumentSpec => ({
+  name,
+  quantity: "current",
+  help,
+  range: REFERENCE_LOAD,
+  zeroIsBlank: true,
+});
+const temp = (name: string, help: string): ArgumentSpec => ({
+  name,
+  quantity: "temperature",
+  help,
+  range: TEMPERATURE,
+});
 
 const RISE_AT_LOAD = defineCells({
   name: "RISE_AT_LOAD",
   topic: "Load",
-  summary: "A rise as it would be at another load: rise·(reference_load/load)^exponent. Read it as \"at least\".",
+  summary: 'A rise as it would be at another load: rise·(reference_load/load)^exponent. Read it as "at least".',
   returns: "rise, in the unit of the rise given",
   args: [
     { name: "rise", quantity: "difference", help: "rise as found", range: RISE },
@@ -35,16 +46,23 @@ const RISE_AT_LOAD = defineCells({
       minimumLoad: values.number("minimum_load"),
     }),
   example: { formula: "=GREY.RISE_AT_LOAD(12,45,100,1.6)", shows: "43.1" },
-  sources: ["nfpa-70b-2023", "ieee-c37.010"],
+  sources: ["nfpa-70b-2023", "ieee-c37-010"],
 });
 
 const LIMIT_AT_LOAD = defineCells({
   name: "LIMIT_AT_LOAD",
   topic: "Load",
-  summary: "Temperature a sound part may show at today's load and air: air + rated_rise·(load/rated_load)^exponent, at most maximum_temp.",
+  summary:
+    "Temperature a sound part may show at today's load and air: air + rated_rise·(load/rated_load)^exponent, at most maximum_temp.",
   returns: "temperature",
   args: [
-    { name: "rated_rise", quantity: "difference", help: "rise permitted at the rated load", range: RATED_RISE, zeroIsBlank: true },
+    {
+      name: "rated_rise",
+      quantity: "difference",
+      help: "rise permitted at the rated load",
+      range: RATED_RISE,
+      zeroIsBlank: true,
+    },
     load("load", "load as found, in the unit of rated_load"),
     referenceLoad("rated_load", "rated load"),
     SURROUNDING_AIR,
@@ -73,7 +91,7 @@ const LIMIT_AT_LOAD = defineCells({
     });
   },
   example: { formula: "=GREY.LIMIT_AT_LOAD(65,120,200,28,,1.6)", shows: "56.7" },
-  sources: ["ieee-c37.010", "iec-60694"],
+  sources: ["ieee-c37-010", "iec-60694-1996"],
 });
 
 const SHARE_OF_LIMIT = defineCells({
@@ -81,12 +99,21 @@ const SHARE_OF_LIMIT = defineCells({
   topic: "Load",
   summary: "How much of the permitted rise a part shows: (temp - air)/(limit - air).",
   returns: "share, a fraction; 1 is the limit",
-  args: [temp("temp", "corrected temperature of the part"), temp("limit", "temperature it may reach"), SURROUNDING_AIR, UNITS_ARGUMENT],
+  args: [
+    temp("temp", "corrected temperature of the part"),
+    temp("limit", "temperature it may reach"),
+    SURROUNDING_AIR,
+    UNITS_ARGUMENT,
+  ],
   result: "fraction",
   cell: (values) =>
-    shareOfLimit({ temp: values.number("temp"), limit: values.number("limit"), surroundingAir: values.number("surrounding_air") }),
+    shareOfLimit({
+      temp: values.number("temp"),
+      limit: values.number("limit"),
+      surroundingAir: values.number("surrounding_air"),
+    }),
   example: { formula: "=GREY.SHARE_OF_LIMIT(80,90,40)", shows: "0.8" },
-  sources: ["iec-60694"],
+  sources: ["iec-60694-1996"],
 });
 
 const RELATIVE_RISE = defineCells({
@@ -115,8 +142,13 @@ const RELATIVE_RISE = defineCells({
     });
   },
   example: { formula: "=GREY.RELATIVE_RISE(78,46,25)", shows: "0.604" },
-  sources: ["dl-t-664"],
+  sources: ["dlt-664-2016"],
 });
 
-export const loadFunctions: readonly FunctionSpec[] = [RISE_AT_LOAD, LIMIT_AT_LOAD, SHARE_OF_LIMIT, PHASE_RISE, RELATIVE_RISE];
-
+export const loadFunctions: readonly FunctionSpec[] = [
+  RISE_AT_LOAD,
+  LIMIT_AT_LOAD,
+  SHARE_OF_LIMIT,
+  PHASE_RISE,
+  RELATIVE_RISE,
+];

@@ -40,7 +40,7 @@ function hintInWords(details: ErrorDetails, units: Units): string {
     const value = values[name];
     return typeof value === "number" ? readable(value) : (value ?? "");
   };
-    const percent = (name: string): string => `${Math.round(Number(values[name]) * 100)} %`;
+  const percent = (name: string): string => `${Math.round(Number(values[name]) * 100)} %`;
   return ` ${sentence({
     temperature: inUnit("temperature"),
     difference: inUnit("difference"),
@@ -55,7 +55,13 @@ function hintInWords(details: ErrorDetails, units: Units): string {
  * @param spec the argument meant, where known
  * @param given the user's own cell, as he typed it
  */
-export function errorCell(details: ErrorDetails, spec: ArgumentSpec | undefined, given: Cell | undefined, unit: Unit, units: Units = "C"): CellError {
+export function errorCell(
+  details: ErrorDetails,
+  spec: ArgumentSpec | undefined,
+  given: Cell | undefined,
+  unit: Unit,
+  units: Units = "C",
+): CellError {
   const name = details.argument ?? spec?.name ?? "";
   const hint = hintInWords(details, units);
   switch (details.code) {
@@ -67,7 +73,10 @@ export function errorCell(details: ErrorDetails, spec: ArgumentSpec | undefined,
     case "INVALID": {
       const value = given === undefined || given === null ? (details.given ?? "this value") : quote(given);
       const unitLabel = typeof given === "number" && unit.label && spec?.quantity !== "band" ? ` ${unit.label}` : "";
-      return { error: "#VALUE!", message: `${name}: ${value}${unitLabel} cannot be.${allowedInWords(details.allowed, unit)}${hint}` };
+      return {
+        error: "#VALUE!",
+        message: `${name}: ${value}${unitLabel} cannot be.${allowedInWords(details.allowed, unit)}${hint}`,
+      };
     }
   }
 }

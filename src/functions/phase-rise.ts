@@ -44,7 +44,10 @@ const absentable = (spec: ArgumentSpec): ArgumentSpec => ({ ...spec, optional: t
 const size = ({ rows, columns }: { rows: number; columns: number }): string => `${rows} × ${columns}`;
 
 function misfit(temps: NumberColumn, loads: NumberColumn): CellError {
-  return { error: "#VALUE!", message: `temps is ${size(temps)}, loads is ${size(loads)} cells: give both the same shape, a load for each temperature.` };
+  return {
+    error: "#VALUE!",
+    message: `temps is ${size(temps)}, loads is ${size(loads)} cells: give both the same shape, a load for each temperature.`,
+  };
 }
 
 /** What the arguments that hold for a whole set are in one set, or the fault that spoils it. */
@@ -61,7 +64,12 @@ function setValues(columns: readonly NumberColumn[], set: number): { values: num
 
 function evaluateIn(inputs: readonly Input[], units: Units): Grid {
   const read = (spec: ArgumentSpec): NumberColumn =>
-    readNumbers(spec, inputs[args.findIndex((one) => one.name === spec.name)], unitOf(spec.quantity, units), unitOf(spec.quantity, "C"));
+    readNumbers(
+      spec,
+      inputs[args.findIndex((one) => one.name === spec.name)],
+      unitOf(spec.quantity, units),
+      unitOf(spec.quantity, "C"),
+    );
   const temps = read(absentable(TEMPS));
   const loads = read(absentable(LOADS));
   if (size(temps) !== size(loads)) return [[misfit(temps, loads)]];
@@ -76,7 +84,9 @@ function evaluateIn(inputs: readonly Input[], units: Units): Grid {
   }
   const cells: Cell[] = [];
   for (let set = 0; set < sets; set++) cells.push(...evaluateSet(inputs, temps, loads, columns, set, phases, units));
-  return oneSet ? cells.map((cell) => [cell]) : Array.from({ length: sets }, (_, set) => cells.slice(set * phases, (set + 1) * phases));
+  return oneSet
+    ? cells.map((cell) => [cell])
+    : Array.from({ length: sets }, (_, set) => cells.slice(set * phases, (set + 1) * phases));
 }
 
 function evaluateSet(
@@ -98,13 +108,16 @@ function evaluateSet(
     const spec = args.find((one) => one.name === error.argument);
     const grid = gridOf(inputs[spec ? args.indexOf(spec) : 0]);
     const width = grid[0]?.length ?? 1;
-    const given = k !== undefined && spec?.whole === true ? (grid[Math.floor(k / width)]?.[k % width] ?? null) : undefined;
+    const given =
+      k !== undefined && spec?.whole === true ? (grid[Math.floor(k / width)]?.[k % width] ?? null) : undefined;
     return errorCell(error, spec, given, unitOf(spec?.quantity ?? "number", units), units);
   };
   const phase = (values: Float64Array): (number | undefined)[] =>
     Array.from(values.subarray(from, from + phases), (value) => (Number.isNaN(value) ? undefined : value));
   // A load that cannot be read leaves the largest of its set unknown, and with it every phase.
-  const badLoad = Array.from({ length: phases }, (_, i) => loads.faults?.get(from + i)).find((fault) => fault !== undefined);
+  const badLoad = Array.from({ length: phases }, (_, i) => loads.faults?.get(from + i)).find(
+    (fault) => fault !== undefined,
+  );
   if (badLoad && Number.isNaN(commonLoad)) return every(badLoad);
   try {
     const rises = phaseRise({
@@ -116,7 +129,9 @@ function evaluateSet(
       ...(Number.isNaN(commonLoad) ? {} : { commonLoad }),
     });
     const unit = unitOf("difference", units);
-    return rises.map((rise, i) => faultAt(from + i) ?? (typeof rise === "number" ? fromSI(rise, unit) : show(rise, from + i)));
+    return rises.map(
+      (rise, i) => faultAt(from + i) ?? (typeof rise === "number" ? fromSI(rise, unit) : show(rise, from + i)),
+    );
   } catch (error) {
     return every(error instanceof GreybodyError ? show(error) : faultOfOurs(error));
   }
@@ -134,11 +149,12 @@ function evaluate(inputs: readonly Input[]): Grid {
 export const PHASE_RISE: FunctionSpec = {
   name: "PHASE_RISE",
   topic: "Load",
-  summary: "Rise of each phase over the same air, brought to one load: what may be compared where phases carry unequal currents.",
+  summary:
+    "Rise of each phase over the same air, brought to one load: what may be compared where phases carry unequal currents.",
   returns: "rises, in the shape of temps",
   args,
   shape: "set",
   example: { formula: "=GREY.PHASE_RISE({38,55,37},{62,41,60},25,62,1.6)", shows: "13.0, 58.1, 12.7" },
-  sources: ["ieee-c37.010"],
+  sources: ["ieee-c37-010"],
   evaluate: guarded(evaluate),
 };

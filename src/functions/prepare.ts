@@ -143,11 +143,19 @@ export function prepare(specs: readonly ArgumentSpec[], inputs: readonly Input[]
 }
 
 export function faultOfOurs(error: unknown): CellError {
-  return { error: "#VALUE!", message: `A fault of ours, please report it: ${error instanceof Error ? error.message : String(error)}` };
+  return {
+    error: "#VALUE!",
+    message: `A fault of ours, please report it: ${error instanceof Error ? error.message : String(error)}`,
+  };
 }
 
 /** What a cell shows for whatever was thrown while it was worked out. */
-export function thrownCell(error: unknown, specs: readonly ArgumentSpec[], prepared: Prepared, cell: number): CellError {
+export function thrownCell(
+  error: unknown,
+  specs: readonly ArgumentSpec[],
+  prepared: Prepared,
+  cell: number,
+): CellError {
   if (!(error instanceof GreybodyError)) return faultOfOurs(error);
   const position = specs.findIndex((spec) => spec.name === error.argument);
   const spec = specs[position];

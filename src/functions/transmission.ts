@@ -12,7 +12,8 @@ import { defineCells, UNITS_ARGUMENT } from "./lift.js";
  */
 const FRACTION_SLIP = { from: 0.0005, below: 0.01 };
 
-const looksLikeFraction = (humidity: number): boolean => humidity >= FRACTION_SLIP.from && humidity < FRACTION_SLIP.below;
+const looksLikeFraction = (humidity: number): boolean =>
+  humidity >= FRACTION_SLIP.from && humidity < FRACTION_SLIP.below;
 
 const AIR_TRANSMISSION = defineCells({
   name: "AIR_TRANSMISSION",
@@ -20,10 +21,30 @@ const AIR_TRANSMISSION = defineCells({
   summary: "Transmission of the air between object and camera, near the ground, for a band within 3.0 to 14.7 µm.",
   returns: "transmission, a fraction",
   args: [
-    { name: "distance", quantity: "distance", help: "length of the path; outside -30 to 50 °C at most 30 m", range: DISTANCE, zeroIsBlank: true },
+    {
+      name: "distance",
+      quantity: "distance",
+      help: "length of the path; outside -30 to 50 °C at most 30 m",
+      range: DISTANCE,
+      zeroIsBlank: true,
+    },
     { name: "air_temp", quantity: "temperature", help: "temperature of the air on the path", range: AIR_TEMP },
-    { name: "humidity", quantity: "percent", help: "relative humidity of the air", range: { ...HUMIDITY, minExcluded: true }, zeroIsBlank: true },
-    { name: "pressure", quantity: "pressure", help: "pressure of the air", optional: true, default: 101.325, range: PRESSURE, zeroIsBlank: true },
+    {
+      name: "humidity",
+      quantity: "percent",
+      help: "relative humidity of the air",
+      range: { ...HUMIDITY, minExcluded: true },
+      zeroIsBlank: true,
+    },
+    {
+      name: "pressure",
+      quantity: "pressure",
+      help: "pressure of the air",
+      optional: true,
+      default: 101.325,
+      range: PRESSURE,
+      zeroIsBlank: true,
+    },
     {
       name: "source_temp",
       quantity: "temperature",
@@ -40,7 +61,13 @@ const AIR_TRANSMISSION = defineCells({
     const humidity = values.number("humidity");
     if (looksLikeFraction(humidity)) {
       const hint = { key: "humidity-fraction", values: { meant: humidity * 100 * 100 } };
-      throw new GreybodyError({ code: "INVALID", argument: "humidity", given: humidity, allowed: { min: 0.01, max: 1 }, hint });
+      throw new GreybodyError({
+        code: "INVALID",
+        argument: "humidity",
+        given: humidity,
+        allowed: { min: 0.01, max: 1 },
+        hint,
+      });
     }
     return airTransmission(
       {
@@ -73,11 +100,12 @@ const AIR_TRANSMISSION = defineCells({
       if (error instanceof GreybodyError) return out.fill(NaN);
       throw error;
     }
-    for (let i = 0; i < count; i++) if (looksLikeFraction(typeof humidity === "number" ? humidity : (humidity[i] ?? NaN))) out[i] = NaN;
+    for (let i = 0; i < count; i++)
+      if (looksLikeFraction(typeof humidity === "number" ? humidity : (humidity[i] ?? NaN))) out[i] = NaN;
     return out;
   },
   example: { formula: "=GREY.AIR_TRANSMISSION(10,20,50)", shows: "0.986" },
-  sources: ["mlawer-1997", "mlawer-2012", "lowtran7", "wmo-8"],
+  sources: ["mlawer-1997", "mlawer-2012", "lowtran7-1988", "wmo-8"],
 });
 
 export const transmissionFunctions: readonly FunctionSpec[] = [AIR_TRANSMISSION];

@@ -55,8 +55,27 @@ export function readable(value: number, digits = 6): string {
 export function rangeInWords(range: Range, unit: Unit): string {
   const show = (si: number): string => readable(fromSI(si, unit));
   const { min, max } = range;
-  const from = min === undefined ? "" : range.minExcluded === true ? `above ${show(min)}` : max === undefined ? `${show(min)} or more` : show(min);
-  const to = max === undefined ? "" : range.maxExcluded === true ? `below ${show(max)}` : min === undefined ? `up to ${show(max)}` : show(max);
-  const joined = from && to ? (range.minExcluded === true || range.maxExcluded === true ? `${from}, ${to.startsWith("below") ? to : `up to ${to}`}` : `${from} to ${to}`) : from || to;
+  const from =
+    min === undefined
+      ? ""
+      : range.minExcluded === true
+        ? `above ${show(min)}`
+        : max === undefined
+          ? `${show(min)} or more`
+          : show(min);
+  const to =
+    max === undefined
+      ? ""
+      : range.maxExcluded === true
+        ? `below ${show(max)}`
+        : min === undefined
+          ? `up to ${show(max)}`
+          : show(max);
+  const joined =
+    from && to
+      ? range.minExcluded === true || range.maxExcluded === true
+        ? `${from}, ${to.startsWith("below") ? to : `up to ${to}`}`
+        : `${from} to ${to}`
+      : from || to;
   return unit.label ? `${joined} ${unit.label}` : joined;
 }

@@ -40,7 +40,12 @@ export interface CorrectedBlock {
  * @returns how many rows have no answer; those hold NaN
  * Never throws for a value; a bad row never spoils another.
  */
-export function correctBlock(apparent: Float64Array, columns: SettingsColumns, band: Band, out: CorrectedBlock): number {
+export function correctBlock(
+  apparent: Float64Array,
+  columns: SettingsColumns,
+  band: Band,
+  out: CorrectedBlock,
+): number {
   const table = tableFor(band);
   if (!constantsPossible(columns)) return refuseAll(apparent.length, out);
   const { emissivity, reflected, ...path } = columns;
@@ -49,7 +54,11 @@ export function correctBlock(apparent: Float64Array, columns: SettingsColumns, b
   const surface = typeof emissivity === "number" && typeof reflected === "number" ? { emissivity, reflected } : BLACK;
   const constant = constantSettings({ ...path, ...surface });
   if (!constant) return refuseAll(apparent.length, out);
-  const offset = invert(0, constant, surroundings(constant, (t) => table.radiance(t))).object;
+  const offset = invert(
+    0,
+    constant,
+    surroundings(constant, (t) => table.radiance(t)),
+  ).object;
   const gain = 1 / gainOf(constant);
   return surface === BLACK
     ? correctRows(apparent, columns, {}, gain, offset, table, out)
@@ -88,7 +97,13 @@ function constantSettings(columns: SettingsColumns): CompleteSettings | undefine
 }
 
 /** One gain and one offset for all rows. */
-function correctConstant(apparent: Float64Array, gain: number, offset: number, table: BandTable, out: CorrectedBlock): number {
+function correctConstant(
+  apparent: Float64Array,
+  gain: number,
+  offset: number,
+  table: BandTable,
+  out: CorrectedBlock,
+): number {
   let bad = 0;
   for (let at = 0; at < apparent.length; at += CHUNK) {
     const count = Math.min(CHUNK, apparent.length - at);
@@ -108,7 +123,8 @@ interface Stages {
 }
 
 function stagesOf(c: SettingsColumns, table: BandTable): Stages {
-  const playsNoPart = (column: Column | undefined, neutral: number): boolean => column === undefined || column === neutral;
+  const playsNoPart = (column: Column | undefined, neutral: number): boolean =>
+    column === undefined || column === neutral;
   // A column of air temperatures is read even where no air absorbs: an impossible one is refused all the same.
   const airAnyway = typeof c.airTemp === "object";
   const windowAnyway = typeof c.windowTemp === "object" || typeof c.outerReflected === "object";
@@ -154,7 +170,8 @@ function correctRows(
     if (innerAir && airTemp) unmix(airTemp, innerAir, true);
     unmix(reflected, emissivity, false);
     bad += table.temperatureInto(out.temperature, at, count);
-    if (out.signalShare) shareOf(out.signalShare, [emissivity, outerAir, innerAir, window?.transmission], offset, at, count);
+    if (out.signalShare)
+      shareOf(out.signalShare, [emissivity, outerAir, innerAir, window?.transmission], offset, at, count);
   }
   return bad;
 }
@@ -181,7 +198,8 @@ function removeWindow(w: WindowOperands, at: number, count: number): void {
     const emitted = rest > SUM_SLACK ? rest * WINDOW[i]! : 0;
     const value = (SIGNAL[i]! - emitted - rho * OUTER[i]!) / tau;
     // A row in which nothing is absent or impossible is done; the rare others are looked at one by one.
-    if (tau > 0 && tau <= 1 && rho > 0 && rho < 1 && rest >= -SUM_SLACK && WINDOW[i]! >= 0 && OUTER[i]! >= 0) SIGNAL[i] = value;
+    if (tau > 0 && tau <= 1 && rho > 0 && rho < 1 && rest >= -SUM_SLACK && WINDOW[i]! >= 0 && OUTER[i]! >= 0)
+      SIGNAL[i] = value;
     else SIGNAL[i] = windowEdge(w, at, i, tau, rho);
   }
 }

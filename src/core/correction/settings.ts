@@ -101,7 +101,12 @@ export function completeSettings(s: Settings): CompleteSettings {
     windowTransmission,
     windowTemp: temperatureWhere(windowTransmission < 1, "window_temp", s.windowTemp, "window-temp-needed"),
     windowReflectance,
-    outerReflected: temperatureWhere(windowReflectance > 0, "outer_reflected", s.outerReflected, "outer-reflected-needed"),
+    outerReflected: temperatureWhere(
+      windowReflectance > 0,
+      "outer_reflected",
+      s.outerReflected,
+      "outer-reflected-needed",
+    ),
     outerAirTransmission,
   };
 }

@@ -26,7 +26,15 @@ export interface RadianceTerms {
 }
 
 /** Adds factor·(the m-th moment's part) between x2 and x1. */
-function addMoment(m: Moment, factor: number, x2: number, x1: number, t: number, derivatives: boolean, out: RadianceTerms): void {
+function addMoment(
+  m: Moment,
+  factor: number,
+  x2: number,
+  x1: number,
+  t: number,
+  derivatives: boolean,
+  out: RadianceTerms,
+): void {
   const scale = factor * SCALE[m] * t ** m;
   const j = planckIntegral(m, x2, x1);
   out.radiance += scale * j;
@@ -46,7 +54,8 @@ function addMoment(m: Moment, factor: number, x2: number, x1: number, t: number,
 /** Adds a segment that is narrow in x, by quadrature on the integrand itself. */
 function addNarrow(s: Segment, x2: number, x1: number, t: number, out: RadianceTerms): void {
   const middle = (x1 + x2) / 2;
-  const half = (x1 - x2) / 2;
+  // From the wavelengths, not from x1 − x2: in a very narrow band that difference is mostly rounding, another at each t.
+  const half = (C2 * (s.hi - s.lo)) / (2 * s.lo * s.hi * t);
   const slopeOfResponse = (s.responseHi - s.responseLo) / (s.hi - s.lo);
   const scale = SCALE[4] * t ** 4 * half;
   for (let i = 0; i < nodes.length; i++) {

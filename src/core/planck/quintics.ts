@@ -29,7 +29,14 @@ function hermite(low: End, high: End, width: number): number[] {
   const rise = high.value - low.value - d0 - s0;
   const turn = width * high.slope - d0 - 2 * s0;
   const bend = width * width * high.curvature - 2 * s0;
-  return [low.value, d0, s0, 10 * rise - 4 * turn + bend / 2, -15 * rise + 7 * turn - bend, 6 * rise - 3 * turn + bend / 2];
+  return [
+    low.value,
+    d0,
+    s0,
+    10 * rise - 4 * turn + bend / 2,
+    -15 * rise + 7 * turn - bend,
+    6 * rise - 3 * turn + bend / 2,
+  ];
 }
 
 function radianceEnd(band: Band, t: number): End {

@@ -115,7 +115,8 @@ export class BandTable {
         const v = u * u;
         const o = forwardAt + k * QUINTIC;
         // The quintic in two chains rather than one: the processor works on both at once.
-        const value = POOL[o]! + u * POOL[o + 1]! + v * (POOL[o + 2]! + u * POOL[o + 3]! + v * (POOL[o + 4]! + u * POOL[o + 5]!));
+        const value =
+          POOL[o]! + u * POOL[o + 1]! + v * (POOL[o + 2]! + u * POOL[o + 3]! + v * (POOL[o + 4]! + u * POOL[o + 5]!));
         to[i] = gain * value + offset;
       } else missed++;
     }
@@ -131,7 +132,14 @@ export class BandTable {
    * and t = temps[at + i]; NaN where one of them cannot be. A NaN temperature is "not given": where that may be, it is
    * passed over with a share of 1.
    */
-  unmix(temps: Float64Array, at: number, shares: Float64Array, shareAt: number, count: number, mayBeAbsent: boolean): void {
+  unmix(
+    temps: Float64Array,
+    at: number,
+    shares: Float64Array,
+    shareAt: number,
+    count: number,
+    mayBeAbsent: boolean,
+  ): void {
     this.renew();
     const { perKelvin, forwardAt } = this;
     for (let i = 0; i < count; i++) {
@@ -143,7 +151,8 @@ export class BandTable {
         const u = z - k;
         const v = u * u;
         const o = forwardAt + k * QUINTIC;
-        const l = POOL[o]! + u * POOL[o + 1]! + v * (POOL[o + 2]! + u * POOL[o + 3]! + v * (POOL[o + 4]! + u * POOL[o + 5]!));
+        const l =
+          POOL[o]! + u * POOL[o + 1]! + v * (POOL[o + 2]! + u * POOL[o + 3]! + v * (POOL[o + 4]! + u * POOL[o + 5]!));
         SIGNAL[i] = l + (SIGNAL[i]! - l) / share;
       } else SIGNAL[i] = this.unmixRare(SIGNAL[i]!, t, share, mayBeAbsent);
     }
@@ -167,7 +176,9 @@ export class BandTable {
         const u = l - POOL[o]!;
         const v = u * u;
         to[at + i] =
-          POOL[o + 1]! + u * POOL[o + 2]! + v * (POOL[o + 3]! + u * POOL[o + 4]! + v * (POOL[o + 5]! + u * POOL[o + 6]!));
+          POOL[o + 1]! +
+          u * POOL[o + 2]! +
+          v * (POOL[o + 3]! + u * POOL[o + 4]! + v * (POOL[o + 5]! + u * POOL[o + 6]!));
       } else missed++;
     }
     let bad = 0;
