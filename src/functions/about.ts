@@ -10,7 +10,7 @@ import {
 import { METHODS } from "../data/methods.js";
 import { REFERENCES } from "../data/references.js";
 import { beginCall } from "./arena.js";
-import type { ArgumentSpec, Cell, FunctionSpec, Grid, Input } from "./contract.js";
+import type { ArgumentSpec, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
 import { gridOf, isBlank } from "./read.js";
@@ -22,17 +22,19 @@ export function sourcesInWords(keys: readonly string[]): string {
   return keys.map((key) => REFERENCES[key]?.short ?? key).join("; ");
 }
 
-const constant = (what: string, value: number, unit: string): Cell[] => [
+type Line = readonly [what: string, value: string | number, unit: string, source: string];
+
+const constant = (what: string, value: number, unit: string): Line => [
   what,
   value,
   unit,
   sourcesInWords(["codata-2018"]),
 ];
 
-function rows(): Cell[][] {
+function lines(): Line[] {
   return [
     ["version", packageFile.version, "", "Greybody"],
-    ...METHODS.map(({ method, how, sources }): Cell[] => [method, how, "", sourcesInWords(sources)]),
+    ...METHODS.map(({ method, how, sources }): Line => [method, how, "", sourcesInWords(sources)]),
     constant("Planck constant h", PLANCK_CONSTANT, "J·s"),
     constant("speed of light c", SPEED_OF_LIGHT, "m/s"),
     constant("Boltzmann constant k", BOLTZMANN_CONSTANT, "J/K"),
@@ -55,12 +57,12 @@ function evaluate(inputs: readonly Input[]): Grid {
   if (excess) return [[excess]];
   const [[given = null] = []] = gridOf(inputs[0]);
   if (isCellError(given)) return [[given]];
-  const all = rows();
-  if (isBlank(given)) return [[...HEADER], ...all];
+  const all = lines();
+  if (isBlank(given)) return [HEADER, ...all];
   const wanted = String(given).trim().toLowerCase();
-  const found = all.filter(([what]) => String(what).toLowerCase().includes(wanted));
-  if (found.length > 0) return [[...HEADER], ...found];
-  const names = all.map(([what]) => `"${String(what)}"`).join(", ");
+  const found = all.filter(([what]) => what.toLowerCase().includes(wanted));
+  if (found.length > 0) return [HEADER, ...found];
+  const names = all.map(([what]) => `"${what}"`).join(", ");
   return [[{ error: "#N/A", message: `Nothing here is called "${String(given)}". There are ${names}.` }]];
 }
 

@@ -5,11 +5,12 @@
 import type { Band } from "../core/planck/band.js";
 import { beginCall, numbersFor } from "./arena.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input, Quantity } from "./contract.js";
-import type { Prepared, Shape } from "./prepare.js";
+import type { Prepared } from "./prepare.js";
 import { faultOfOurs, prepare, thrownCell } from "./prepare.js";
 import { readTexts } from "./read.js";
+import { fill, numbersGrid, put } from "./spill.js";
 import { fromSI, unitOf } from "./units.js";
-import type { Unit, Units } from "./units.js";
+import type { Units } from "./units.js";
 
 /** The values of one cell's arguments, in SI. */
 export interface Values {
@@ -179,38 +180,6 @@ function evaluateCells(definition: CellsDefinition, inputs: readonly Input[]): G
     }
     return grid;
   });
-}
-
-/** Rows of plain numbers, in a loop of its own: the engine then keeps each row as bare doubles. */
-function numbersGrid(values: Float64Array, { rows, columns }: Shape, { shift, scale }: Unit): Cell[][] {
-  const grid = new Array<number[]>(rows);
-  if (columns === 1) {
-    for (let r = 0; r < rows; r++) grid[r] = [values[r]! / scale - shift];
-    return grid;
-  }
-  for (let r = 0; r < rows; r++) {
-    grid[r] = Array.from(values.subarray(r * columns, (r + 1) * columns), (value) => value / scale - shift);
-  }
-  return grid;
-}
-
-function put(grid: Cell[][], { columns }: Shape, cell: number, value: Cell): void {
-  const row = grid[Math.floor(cell / columns)];
-  if (row) row[cell % columns] = value;
-}
-
-function fill({ rows, columns }: Shape, cellAt: (cell: number) => Cell): Cell[][] {
-  const grid = new Array<Cell[]>(rows);
-  if (columns === 1) {
-    for (let r = 0; r < rows; r++) grid[r] = [cellAt(r)];
-    return grid;
-  }
-  for (let r = 0; r < rows; r++) {
-    const row = new Array<Cell>(columns);
-    for (let c = 0; c < columns; c++) row[c] = cellAt(r * columns + c);
-    grid[r] = row;
-  }
-  return grid;
 }
 
 /** The block form, a band at a time where the band varies by cell. */
