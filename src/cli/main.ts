@@ -1,4 +1,4 @@
-import path from "node:path";
+import { fileURLToPath } from "node:url";
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { catalogue } from "../functions/catalogue.js";
 import { version } from "../../package.json";
@@ -58,7 +58,7 @@ program
   .allowExcessArguments(false)
   .option("--port <number>", "port to listen on", port, 3000)
   .action(async (options: { port: number }) => {
-    const serving = await serve({ port: options.port, root: path.join(import.meta.dirname, "page") });
+    const serving = await serve({ port: options.port, root: fileURLToPath(new URL("page", import.meta.url)) });
     process.stdout.write(`Greybody is served at ${serving.address} (Ctrl-C ends it)\n`);
   });
 

@@ -11,7 +11,7 @@ import {
 import type { FunctionSpec } from "../../functions/contract.js";
 import { CellMessages, type FormulaMessages } from "./cell-messages.js";
 import { executorsOf } from "./executors.js";
-import { limitSizes, Refusal } from "./limits.js";
+import { limitFunctions, Refusal } from "./limits.js";
 import { readLiteralsAsWritten } from "./literal-values.js";
 import { prepareFormula } from "./prepare.js";
 import { errorValue } from "./values.js";
@@ -32,10 +32,8 @@ export function equipEngine(
   const functions = injector.get(IFunctionService);
   const messages = onMessages && new CellMessages(onMessages);
   messages?.listen(injector.get(IFormulaRuntimeService));
+  limitFunctions(functions);
   functions.registerExecutors(...executorsOf(specs, messages?.at));
-  // It makes an Image element and waits for the network.
-  functions.unregisterExecutors("IMAGE");
-  limitSizes(functions);
   readLiteralsAsWritten(injector.get(ValueNodeFactory));
   readPreparedFormulas(injector.get(Lexer), injector.get(AstTreeBuilder));
   survive(injector.get(Interpreter));

@@ -1,6 +1,6 @@
 import { BaseFunction, type BaseValueObject } from "@univerjs/engine-formula";
 import type { FunctionSpec, Input } from "../../functions/contract.js";
-import { broadcastSize, MOST_CELLS, tooLarge } from "./limits.js";
+import { refuseBroadcast } from "./limits.js";
 import { NAMESPACE } from "./names.js";
 import { errorValue, fromGrid, toInput, type MessageAt } from "./values.js";
 
@@ -51,8 +51,7 @@ class GreyFunction extends BaseFunction {
   }
 
   private wrongSize(values: readonly BaseValueObject[]): string | undefined {
-    const cells = broadcastSize(values.filter((_, index) => this.spec.args[index]?.whole !== true));
-    return cells > MOST_CELLS ? tooLarge(cells) : undefined;
+    return refuseBroadcast(values.filter((_, index) => this.spec.args[index]?.whole !== true));
   }
 }
 

@@ -1,3 +1,4 @@
+import { neverEnds, strange } from "./syntax-words.js";
 import { tokenize, type Token } from "./tokens.js";
 
 export interface SyntaxProblem {
@@ -107,9 +108,8 @@ class Parser {
     this.at++;
     switch (token.kind) {
       case "number":
-        if (!Number.isFinite(Number(token.text)))
-          throw this.problem("This number is larger than a cell can hold", token);
-        return;
+        if (Number.isFinite(Number(token.text))) return;
+        throw this.problem("This number is larger than a cell can hold", token);
       case "row":
       case "text":
       case "error":
@@ -177,7 +177,7 @@ class Parser {
   private array(open: Token): void {
     let columns: number | undefined;
     do {
-      const row = this.peek() ?? open;
+      const row = this.peek();
       let count = 0;
       do {
         this.element();
@@ -238,15 +238,4 @@ class Parser {
     const position = (token?.start ?? this.formula.length) + 1;
     return new Problem(`${sentence} (position ${position}).`, position);
   }
-}
-
-function strange(character: string): string {
-  if ("“”„«»‘’‚".includes(character)) return `Text stands in straight quotation marks ("), not in ${character}`;
-  return `The character ${character} does not belong in a formula`;
-}
-
-function neverEnds(text: string): string {
-  if (text.startsWith('"')) return "The text that begins here has no closing quotation mark";
-  if (text.startsWith("'")) return "The sheet's name that begins here has no closing apostrophe and exclamation mark";
-  return "The square bracket opened here is never closed";
 }

@@ -43,7 +43,7 @@ export function toGrid(array: ArrayValueObject, messageAt?: MessageAt): Grid {
     for (let c = 0; c < columns; c++) {
       const value = from?.[c] ?? array.get(r, c);
       if (!value) to[c] = null;
-      else if (value.isNumber()) to[c] = value.getValue() as number;
+      else if (value.isNumber()) to[c] = value.getValue();
       else
         to[c] = toCell(value, () =>
           messageAt?.(array.getUnitId(), array.getSheetId(), array.getCurrentRow() + r, array.getCurrentColumn() + c),
