@@ -6,6 +6,9 @@ import { bodyStyle, fieldStyle, groupStyle, headerStyle, labelStyle, lineStyle, 
 
 type Shape = Partial<IWorksheetData>;
 
+/** The grid forgets the padding when it asks whether words run over their cell, and would clip the last letters. */
+const overhang = "\u00a0\u00a0\u00a0\u00a0";
+
 export function fillForm(form: FormLayout, writer: SheetWriter): Shape {
   form.sheet.fields.forEach((field, line) => {
     const row = form.firstFieldRow + line;
@@ -43,7 +46,7 @@ export function fillTable(table: TableLayout, writer: SheetWriter): Shape {
   let group = "";
   for (const { column, index, computed } of table.columns) {
     columnData[index] = { w: column.width, hd: column.folded === true ? BooleanNumber.TRUE : BooleanNumber.FALSE };
-    if (column.group !== group || index === table.gap + 1) writer.words(table.groupRow, index, column.group, groupStyle);
+    if (column.group !== group || index === table.gap + 1) writer.words(table.groupRow, index, column.group + overhang, groupStyle);
     group = column.group;
     writer.words(table.headerRow, index, headerText(column.header, column.unit, computed !== undefined), headerStyle(column, computed !== undefined));
     const style = bodyStyle(column, computed !== undefined);

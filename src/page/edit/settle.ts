@@ -4,16 +4,24 @@
  * own undo step. Why: the engine knows A1 ranges only, and a range that stays behind would drop the last row silently.
  */
 import { CommandType, type ICommandInfo, RedoCommand, UndoCommand } from "@univerjs/core";
-import { InsertRowCommand, MoveRowsCommand, RemoveRowCommand } from "@univerjs/sheets";
+import {
+  InsertRowByRangeCommand,
+  InsertRowCommand,
+  MoveRowsCommand,
+  RemoveRowByRangeCommand,
+  RemoveRowCommand,
+} from "@univerjs/sheets";
 import { SetSheetTableMutation } from "@univerjs/sheets-table";
 import type { TableLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import type { BodyRows } from "../book/resolve.js";
 import { bookId } from "../book/snapshot.js";
-import { anchorCells, followTable, grownRows, type RowShift } from "./table-cells.js";
+import { anchorCells, followTable, grownRows, type RowShift, spillAnew } from "./table-cells.js";
 import { HostStep, lastStep } from "./step.js";
 
-const structural: readonly string[] = [InsertRowCommand.id, RemoveRowCommand.id, MoveRowsCommand.id];
+// A command on rows runs a second one by range, and either may come first to be settled.
+const inserts: readonly string[] = [InsertRowCommand.id, InsertRowByRangeCommand.id];
+const structural: readonly string[] = [...inserts, RemoveRowCommand.id, RemoveRowByRangeCommand.id, MoveRowsCommand.id];
 
 export function settleTables(book: LiveBook): void {
   const known = new Map<string, BodyRows>();
@@ -27,6 +35,11 @@ export function settleTables(book: LiveBook): void {
     if (info.type !== CommandType.COMMAND) return;
     // A step taken back or done again carries its own repairs.
     if (info.id === UndoCommand.id || info.id === RedoCommand.id) {
+      for (const table of book.tables) {
+        const before = known.get(table.tableId);
+        const now = book.rowsOf(table);
+        if (before?.firstRow !== now.firstRow || before.lastRow !== now.lastRow) spillAnew(book, table);
+      }
       remember();
       settledStep = lastStep(book);
       return;
@@ -74,7 +87,7 @@ function settleTable(book: LiveBook, table: TableLayout, before: BodyRows, info:
 function insertedAtTop(info: ICommandInfo, before: BodyRows, now: BodyRows): RowShift | undefined {
   const range = (info.params as { range?: { startRow: number } } | undefined)?.range;
   const added = now.lastRow - before.lastRow;
-  if (info.id !== InsertRowCommand.id || range?.startRow !== before.firstRow || added <= 0) return undefined;
+  if (!inserts.includes(info.id) || range?.startRow !== before.firstRow || added <= 0) return undefined;
   return { from: { firstRow: before.firstRow + added, lastRow: now.lastRow }, to: now };
 }
 

@@ -6,7 +6,7 @@ import type { LiveBook } from "../book/live.js";
 import { type BodyRows, resolveFormula } from "../book/resolve.js";
 import { bookId } from "../book/snapshot.js";
 import { mapReferences, type Reference } from "./references.js";
-import type { HostStep } from "./step.js";
+import { HostStep } from "./step.js";
 
 type Cells = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 
@@ -47,6 +47,22 @@ export function anchorCells(book: LiveBook, table: TableLayout): Cells {
     }
   }
   return cells;
+}
+
+/**
+ * Enters the spilled formulas once more. Undo moves their anchors back and forth, and the engine then takes the spill
+ * that it remembers for cells in the way. No step of its own: nothing that a person sees is changed by it.
+ */
+export function spillAnew(book: LiveBook, table: TableLayout): void {
+  const rows = book.rowsOf(table);
+  const empty: Cells = {};
+  for (const { index, computed } of table.columns) {
+    if (computed === undefined) continue;
+    for (let row = rows.firstRow; row <= rows.lastRow + 1; row++) (empty[row] ??= {})[index] = { ...emptyCell };
+  }
+  const host = new HostStep(book);
+  host.write(table.id, empty);
+  host.write(table.id, anchorCells(book, table));
 }
 
 /** Rewrites the references of all formulas, on every sheet, that span the table's rows as they were. */
