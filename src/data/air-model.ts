@@ -38,8 +38,3 @@ export interface AirModel {
 }
 
 export const AIR_MODEL: AirModel = model;
-
-/** What the fitted numbers rest on: keys of references.json. */
-export const AIR_MODEL_SOURCES = ["lowtran7-1988", "mlawer-1997", "mlawer-2012"] as const;
-/** Where the saturation pressure comes from. */
-export const HUMIDITY_SOURCES = ["wmo-8"] as const;
