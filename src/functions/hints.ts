@@ -21,6 +21,7 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "outer-reflected-needed": () => "The reflected temperature on the camera's side is needed where the window reflects.",
   "surroundings-alone": (w) =>
     `No object gives this reading: with emissivity ${w.number("emissivity")} the surroundings alone would show ${w.temperature("temperature")}. Check reading, emissivity and reflected.`,
+  "no-radiance": () => "So near to absolute zero nothing is radiated in this band: check value and units.",
   "band-wavelengths": () => "A band is two wavelengths in µm, shorter first, such as 7.5-14.",
   "band-order": () => "The shorter wavelength comes first, such as 7.5-14.",
   "band-response": (w) => `Row ${w.number("row")} of the response table: a response is a number from 0 up.`,
@@ -59,4 +60,25 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
     `The hot part (${w.temperature("hot")}) is colder than the sound one (${w.temperature("normal")}): swapped?`,
   "loads-differ": (w) =>
     `The loads differ by ${w.percent("difference")}; relative rise is for like loads, within ${w.percent("most")}.`,
+  "share-of-limit": () => "Against a limit the rise is its share of the permitted rise, such as 0.9.",
+  "reference-not-in-criteria": (w) =>
+    `${w.number("criteria")} has no column for "${w.number("reference")}", only ${w.number("has")}.`,
+  "enclosed-not-graded": () =>
+    "An enclosed part is not seen, and what is not seen is not graded: nothing ties the temperature of a door to what is behind it.",
+  "view-not-in-criteria": (w) =>
+    `${w.number("criteria")} is for ${w.number("has")} views; an ${w.number("view")} view hides most of a rise. Take a table made for it, such as house-indirect.`,
+  "colder-than-reference": (w) =>
+    `Colder than its reference (${w.number("reference")}): references swapped, an unloaded or open phase, wet or sky-cooled, or air taken elsewhere.`,
+  "exponents-swapped": (w) => `exponent_low is at most exponent_high, here ${w.number("exponent_high")}.`,
+  "criteria-empty": () => "The range has no rows: reference | grade | from or above | lower edge | words | action.",
+  "criteria-reference": (w) => `Row ${w.number("row")} of the criteria: the first column names the reference.`,
+  "criteria-bound": (w) => `Row ${w.number("row")} of the criteria: the third column is "from" or "above".`,
+  "criteria-grade": (w) =>
+    `Row ${w.number("row")} of the criteria: a grade is a whole number from 1 to 4, 4 the worst.`,
+  "criteria-edge": (w) => `Row ${w.number("row")} of the criteria: the lower edge is a number from 0 up.`,
+  "criteria-words": (w) => `Row ${w.number("row")} of the criteria has no words: no grade is shown without them.`,
+  "criteria-edge-order": (w) =>
+    `Row ${w.number("row")} of the criteria: within a reference lower edges rise from row to row.`,
+  "criteria-grade-order": (w) =>
+    `Row ${w.number("row")} of the criteria: within a reference grades rise from row to row.`,
 };

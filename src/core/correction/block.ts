@@ -28,7 +28,7 @@ const TOTAL = new Float64Array(CHUNK);
 export interface CorrectedBlock {
   /** Corrected temperatures [K]; NaN where a row has no answer (`correct` on that row says why). */
   readonly temperature: Float64Array;
-  /** The object's part of each signal [-], where wanted. */
+  /** The object's part of each signal [-], where wanted; NaN as above. */
   readonly signalShare?: Float64Array;
 }
 
@@ -72,11 +72,14 @@ function varies(columns: Record<string, Column | undefined>): boolean {
   return Object.values(columns).some((column) => typeof column === "object");
 }
 
+/** Settings in which NaN is "not given"; in the others it cannot be. */
+const MAY_BE_ABSENT: ReadonlySet<string> = new Set(["airTemp", "windowTemp", "outerReflected"]);
+
 /** False where a setting that holds for all rows is out of its range. */
 function constantsPossible(columns: SettingsColumns): boolean {
   return Object.entries(SETTING_LIMITS).every(([name, limit]) => {
     const column = columns[name as keyof Settings];
-    return typeof column !== "number" || Number.isNaN(column) || inRange(column, limit);
+    return typeof column !== "number" || inRange(column, limit) || (Number.isNaN(column) && MAY_BE_ABSENT.has(name));
   });
 }
 
@@ -109,7 +112,8 @@ function correctConstant(
     const count = Math.min(CHUNK, apparent.length - at);
     table.radianceInto(apparent, at, SIGNAL, count, gain, offset);
     bad += table.temperatureInto(out.temperature, at, count);
-    if (out.signalShare) for (let i = 0; i < count; i++) out.signalShare[at + i] = SIGNAL[i]! / (SIGNAL[i]! - offset);
+    if (!out.signalShare) continue;
+    for (let i = 0; i < count; i++) out.signalShare[at + i] = SIGNAL[i]! > 0 ? SIGNAL[i]! / (SIGNAL[i]! - offset) : NaN;
   }
   return bad;
 }
@@ -227,6 +231,6 @@ function shareOf(
   for (let i = 0; i < count; i++) {
     let gain = 1;
     for (const f of factors) if (f) gain *= f.values[f.start(at) + i]!;
-    share[at + i] = (gain * SIGNAL[i]!) / (TOTAL[i]! - offset);
+    share[at + i] = SIGNAL[i]! > 0 ? (gain * SIGNAL[i]!) / (TOTAL[i]! - offset) : NaN;
   }
 }

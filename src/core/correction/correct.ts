@@ -13,9 +13,15 @@ export interface Corrected {
   readonly signalShare: number;
 }
 
+/** A body within some kelvin of absolute zero radiates less in a band than a double can hold: no signal at all. */
+function noRadiance(argument: string, given: number): GreybodyError {
+  return new GreybodyError({ code: "NO_SOLUTION", argument, given, hint: { key: "no-radiance" } });
+}
+
 /** Thrown where the surroundings alone would show more than the reading; names the reading that they would show. */
 function noSolution(apparent: number, s: CompleteSettings, band: Band, surroundingsSignal: number): GreybodyError {
-  const lowest = surroundingsSignal > 0 ? tableFor(band).temperature(surroundingsSignal) : NaN;
+  if (!(surroundingsSignal > 0)) return noRadiance("apparent", apparent);
+  const lowest = tableFor(band).temperature(surroundingsSignal);
   return new GreybodyError({
     code: "NO_SOLUTION",
     argument: "apparent",
@@ -44,19 +50,16 @@ export function correct(apparent: number, settings: Settings, band: Band): Corre
 /**
  * Apparent temperature [K] that an object shows under these settings: the other direction of `correct`.
  * @param objectTemp temperature of the object [K]
- * @throws INVALID, NOT_GIVEN (which setting)
+ * @throws INVALID, NOT_GIVEN (which setting), NO_SOLUTION (nothing radiates)
  */
 export function apparent(objectTemp: number, settings: Settings, band: Band): number {
   requireTemperature("object_temp", objectTemp);
   const s = completeSettings(settings);
   const table = tableFor(band);
-  return table.temperature(
-    forward(
-      table.radiance(objectTemp),
-      s,
-      surroundings(s, (t) => table.radiance(t)),
-    ),
-  );
+  const l = surroundings(s, (t) => table.radiance(t));
+  const signal = forward(table.radiance(objectTemp), s, l);
+  if (!(signal > 0)) throw noRadiance("object_temp", objectTemp);
+  return table.temperature(signal);
 }
 
 /** ∂T(object)/∂(input): [K/K] for temperatures, [K] for fractions; 0 for what plays no part. */

@@ -1,7 +1,7 @@
 import { CHUNK } from "../planck/table.js";
 import type { BandTable } from "../planck/table.js";
 
-/** One value for all rows, or one a row; NaN in a row is "not given". */
+/** One value for all rows, or one a row; NaN is "not given" in a temperature that may be absent, else a value that cannot be. */
 export type Column = number | Float64Array;
 
 /** A column as the loops read it: row `at + i` of the block is values[start(at) + i]; constants repeat in an array of their own. */

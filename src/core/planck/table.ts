@@ -153,7 +153,9 @@ export class BandTable {
         const o = forwardAt + k * QUINTIC;
         const l =
           POOL[o]! + u * POOL[o + 1]! + v * (POOL[o + 2]! + u * POOL[o + 3]! + v * (POOL[o + 4]! + u * POOL[o + 5]!));
-        SIGNAL[i] = l + (SIGNAL[i]! - l) / share;
+        const signal = SIGNAL[i]!;
+        // Not l + (signal − l)/share: a share of 1 must leave the signal as it is, also beside a far stronger l.
+        SIGNAL[i] = signal + (signal - l) * ((1 - share) / share);
       } else SIGNAL[i] = this.unmixRare(SIGNAL[i]!, t, share, mayBeAbsent);
     }
   }
@@ -161,7 +163,7 @@ export class BandTable {
   private unmixRare(signal: number, t: number, share: number, mayBeAbsent: boolean): number {
     if (mayBeAbsent && share === 1 && Number.isNaN(t)) return signal;
     const l = t <= HIGHEST ? radiance(this.band, t) : NaN;
-    return share > 0 && share <= 1 ? l + (signal - l) / share : NaN;
+    return share > 0 && share <= 1 ? signal + (signal - l) * ((1 - share) / share) : NaN;
   }
 
   /** `to[at + i] = T(SIGNAL[i])` for a run; NaN where the signal is not positive. Returns how many are NaN. */
