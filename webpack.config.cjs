@@ -30,6 +30,8 @@ function base(name, mode) {
     // Never an eval form: the page's content security policy forbids it.
     devtool: mode === "development" ? "source-map" : false,
     performance: { hints: false },
+    // The first error ends a build: it would otherwise be minified for a minute before it is told.
+    bail: true,
     cache: {
       type: "filesystem",
       cacheDirectory: from(".cache/webpack"),
@@ -48,8 +50,18 @@ function base(name, mode) {
         { test: /\.m?js$/, resolve: { fullySpecified: false } },
       ],
     },
-    plugins: [],
+    plugins: [withoutHyphenation()],
   };
+}
+
+/**
+ * The grid brings hyphenation patterns of 77 languages (8 MB, and the longest part of a build) for text documents;
+ * cells are never hyphenated, so each pattern becomes an empty module, which it takes for "no such language".
+ */
+function withoutHyphenation() {
+  return new webpack.NormalModuleReplacementPlugin(/^\.\/[\w-]+-[\w-]{8}\.js$/, (asked) => {
+    if (/engine-render[\\/]lib[\\/]es$/.test(asked.context)) asked.request = from("src/scripts/empty.cjs");
+  });
 }
 
 /** A program for node as an ES module, because package.json says "type": "module". Not minified: it is read, not sent. */
@@ -70,13 +82,19 @@ function node(name, mode, entry, output) {
 /** Notes the packages that a bundle holds, for the licences. */
 const shipped = (name) => new ShippedPackages(from("dist/.shipped", `${name}.json`));
 
-function browser(name, mode, entry, output) {
+function browser(name, mode, entry, output, optimization) {
   const config = base(name, mode);
   return {
     ...config,
     target: ["web", "es2022"],
     entry,
-    output: { clean: true, globalObject: "self", assetModuleFilename: "assets/[name][ext]", ...output },
+    output: {
+      clean: true,
+      globalObject: "self",
+      assetModuleFilename: "assets/[name][ext]",
+      chunkFilename: "parts/[name].js",
+      ...output,
+    },
     module: {
       ...config.module,
       rules: [
@@ -86,9 +104,9 @@ function browser(name, mode, entry, output) {
         { test: /\.(png|svg|woff2?)$/, type: "asset/resource" },
       ],
     },
-    plugins: [shipped(name), new MiniCssExtractPlugin({ filename: "[name].css" })],
-    // One pass: a second one costs a third more time for a hundredth less size.
-    optimization: { minimizeOptions: { javascript: { compress: { passes: 1 } } } },
+    plugins: [...config.plugins, shipped(name), new MiniCssExtractPlugin({ filename: "[name].css" })],
+    // Short names and no more: the rest of minifying takes as long again as the whole build and saves a fifteenth.
+    optimization: { minimizeOptions: { javascript: { compress: false } }, ...optimization },
   };
 }
 
@@ -109,10 +127,24 @@ function cli(mode) {
 function page(mode) {
   const entry = {
     main: "./src/page/main.ts",
-    // A worker is started by its fixed name and cannot load parts by script tags.
+    // A worker is started by its fixed name and loads its parts by importScripts.
     worker: { import: "./src/page/worker.ts", filename: "worker.js", chunkLoading: "import-scripts" },
   };
-  const config = browser("page", mode, entry, { path: from("dist/page"), filename: "[name].js" });
+  // The packages apart from our own code: after a change of ours only that is minified again, and what the page and the
+  // worker both hold stands once.
+  const packages = {
+    test: /node_modules/,
+    chunks: "initial",
+    name: (_module, chunks) => ["packages", ...chunks.map(({ name }) => name).sort()].join("-"),
+    enforce: true,
+  };
+  const config = browser(
+    "page",
+    mode,
+    entry,
+    { path: from("dist/page"), filename: "[name].js" },
+    { splitChunks: { usedExports: false, cacheGroups: { packages } } },
+  );
   config.plugins.push(
     new HtmlWebpackPlugin({ template: "./src/page/index.html", chunks: ["main"], scriptLoading: "defer" }),
   );

@@ -14,7 +14,7 @@ export const targets = {
     what: "the command line (dist/cli.js)",
     usual: "15 s, 4 s when little has changed",
     make: async (mode) => {
-      rmSync(inRoot("dist/cli"), { recursive: true, force: true });
+      for (const old of ["dist/cli", "dist/cli.js.map"]) rmSync(inRoot(old), { recursive: true, force: true });
       await bundle("cli", mode);
     },
   },
