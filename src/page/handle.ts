@@ -7,6 +7,7 @@ import type { LiveBook } from "./book/live.js";
 import { SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { bookId } from "./book/snapshot.js";
 import type { Calculating } from "./show/calculating.js";
+import { cellBox } from "./show/cell-box.js";
 import { cellWords } from "./show/cell-words.js";
 import type { Messages } from "./show/messages.js";
 
@@ -26,6 +27,8 @@ export interface Handle {
   /** First and last body row (from 1, as the grid counts) of a table. */
   readonly table: (tableName: string) => { first: number; last: number };
   readonly calculating: () => boolean;
+  /** Where a cell of the shown sheet is on the page, to point at it. */
+  readonly box: (address: string) => { x: number; y: number; width: number; height: number } | undefined;
   readonly select: (sheetName: string, address: string) => Promise<void>;
 }
 
@@ -60,6 +63,11 @@ export function debugHandle(book: LiveBook, messages: Messages, calculating: Cal
       if (table === undefined) throw new Error(`No table ${tableName}`);
       const { firstRow, lastRow } = book.rowsOf(table);
       return { first: firstRow + 1, last: lastRow + 1 };
+    },
+    box: (address) => {
+      const { row, column } = place(book.workbook.getActiveSheet().getName(), address);
+      const cell = cellBox(book, document.body, { row, column });
+      return cell && { x: cell.left, y: cell.top, width: cell.right - cell.left, height: cell.bottom - cell.top };
     },
     select: async (sheetName, address) => {
       const { sheetId, row, column } = place(sheetName, address);

@@ -67,7 +67,7 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   tabs.attach(live, gridId);
   status.attach(live, messages);
   busy.onDone(status.refresh);
-  mendAccessibility(frame.grid);
+  mendAccessibility(document.body);
   walkRegions([gridRegion(frame.stage, live), region(tabs.root), region(bar.root), region(panel.root, panel.isOpen)]);
   return debugHandle(live, messages, busy);
 }

@@ -12,13 +12,16 @@ export function gridRegion(root: HTMLElement, book: LiveBook): Region {
   return { root, available: () => true, focus: () => { book.injector.get(ILayoutService).focus(); } };
 }
 
-/** A part whose first control, or the chosen one of a group, takes the focus. */
+/** A part whose chosen tab, or else whose first control, takes the focus. */
 export function region(root: HTMLElement, available: () => boolean = () => true): Region {
-  return {
-    root,
-    available,
-    focus: () => root.querySelector<HTMLElement>("[tabindex='0'], button:not([tabindex='-1']):not(:disabled), input")?.focus(),
+  const focus = (): void => {
+    for (const control of root.querySelectorAll<HTMLElement>("button:not([tabindex='-1']), input, summary")) {
+      control.focus();
+      // A hidden or disabled one does not take it.
+      if (document.activeElement === control) return;
+    }
   };
+  return { root, available, focus };
 }
 
 export function walkRegions(regions: readonly Region[]): void {

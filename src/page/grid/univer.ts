@@ -31,9 +31,9 @@ import { UniverSheetsSortUIPlugin } from "@univerjs/sheets-sort-ui";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import { UniverSheetsTableUIPlugin } from "@univerjs/sheets-table-ui";
 import { UniverSheetsUIPlugin } from "@univerjs/sheets-ui";
-import { defaultTheme } from "@univerjs/themes";
 import { UniverUIPlugin } from "@univerjs/ui";
 import { calmTable } from "../book/table.js";
+import { calmTheme } from "./theme.js";
 import { englishWords } from "./words.js";
 
 export interface Grid {
@@ -51,7 +51,7 @@ export interface GridOptions {
 /** Puts an empty grid into the container; the workbook is created afterwards. */
 export function startGrid(options: GridOptions): Grid {
   const univer = new Univer({
-    theme: defaultTheme,
+    theme: calmTheme,
     darkMode: options.darkMode,
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(...englishWords) },
