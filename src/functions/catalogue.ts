@@ -2,6 +2,7 @@ import type { FunctionSpec } from "./contract.js";
 import { ABOUT } from "./about.js";
 import { correctionFunctions } from "./correction.js";
 import { loadFunctions } from "./load.js";
+import { severityFunctions } from "./severity.js";
 import { transmissionFunctions } from "./transmission.js";
 
 /** The one list of worksheet functions, in the order in which they are shown. */
@@ -9,6 +10,7 @@ export const catalogue: readonly FunctionSpec[] = [
   ...correctionFunctions,
   ...transmissionFunctions,
   ...loadFunctions,
+  ...severityFunctions,
   ABOUT,
 ];
 

@@ -69,7 +69,7 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
     `${w.number("criteria")} is for ${w.number("has")} views; an ${w.number("view")} view hides most of a rise. Take a table made for it, such as house-indirect.`,
   "colder-than-reference": (w) =>
     `Colder than its reference (${w.number("reference")}): references swapped, an unloaded or open phase, wet or sky-cooled, or air taken elsewhere.`,
-  "exponents-swapped": (w) => `exponent_low is at most exponent_high, here ${w.number("exponent_high")}.`,
+  "exponents-swapped": (w) => `The low exponent is at most the high one, here ${w.number("exponent_high")}.`,
   "criteria-empty": () => "The range has no rows: reference | grade | from or above | lower edge | words | action.",
   "criteria-reference": (w) => `Row ${w.number("row")} of the criteria: the first column names the reference.`,
   "criteria-bound": (w) => `Row ${w.number("row")} of the criteria: the third column is "from" or "above".`,

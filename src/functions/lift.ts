@@ -5,6 +5,7 @@
 import type { Band } from "../core/planck/band.js";
 import { beginCall, numbersFor } from "./arena.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input, Quantity } from "./contract.js";
+import { isCellError } from "./contract.js";
 import type { Prepared } from "./prepare.js";
 import { faultOfOurs, prepare, thrownCell } from "./prepare.js";
 import { readTexts } from "./read.js";
@@ -34,7 +35,7 @@ export interface CellsDefinition extends Head {
   readonly result: Quantity;
   /** One cell. May throw the core's error. `whole` are the arguments that are taken whole, as they came. */
   readonly cell: (values: Values, whole: unknown) => number | string;
-  /** Reads the arguments that are taken whole, once a call. May throw the core's error. */
+  /** Reads the arguments that are taken whole, once a call; an error cell stands for all. May throw the core's error. */
   readonly whole?: (inputs: readonly Input[], units: Units) => unknown;
   /** Many cells of one band at once: NaN where `cell` has to say why there is none. */
   readonly block?: (column: (name: string) => BlockColumn, band: Band, count: number) => Float64Array;
@@ -149,7 +150,8 @@ function readWhole(
   prepared: Prepared,
 ): { value: unknown } | { fault: CellError } {
   try {
-    return { value: definition.whole?.(inputs, prepared.units) };
+    const value = definition.whole?.(inputs, prepared.units);
+    return isCellError(value) ? { fault: value } : { value };
   } catch (error) {
     return { fault: thrownCell(error, definition.args, prepared, 0) };
   }

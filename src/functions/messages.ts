@@ -1,3 +1,4 @@
+import { GreybodyError } from "../core/errors.js";
 import type { ErrorDetails, Range } from "../core/errors.js";
 import type { ArgumentSpec, Cell, CellError, Quantity } from "./contract.js";
 import { HINTS } from "./hints.js";
@@ -72,7 +73,10 @@ export function errorCell(
       return { error: "#N/A", message: hint.trim() || `${name}: no answer for these values.` };
     case "INVALID": {
       const value = given === undefined || given === null ? (details.given ?? "this value") : quote(given);
-      const unitLabel = typeof given === "number" && unit.label && spec?.quantity !== "band" ? ` ${unit.label}` : "";
+      // A share of a limit stands in the argument of a rise, and a band may have become a date: neither has the unit.
+      const unitless =
+        spec?.quantity === "band" || details.hint?.key === "per-cent" || details.hint?.key === "share-of-limit";
+      const unitLabel = typeof given === "number" && unit.label && !unitless ? ` ${unit.label}` : "";
       return {
         error: "#VALUE!",
         message: `${name}: ${value}${unitLabel} cannot be.${allowedInWords(details.allowed, unit)}${hint}`,
@@ -85,4 +89,10 @@ export function errorCell(
 export function notGivenCell(spec: ArgumentSpec, zero: boolean): CellError {
   const read = zero ? " 0 is read as an empty cell, since it cannot be 0." : "";
   return { error: "#VALUE!", message: `${spec.name} is not given.${read} Needed: ${spec.help}.` };
+}
+
+/** What a cell shows for an error thrown outside any column of values. */
+export function thrownPlainly(error: unknown, spec: ArgumentSpec, given: Cell): CellError {
+  if (!(error instanceof GreybodyError)) throw error;
+  return errorCell({ ...error, code: error.code, argument: spec.name }, spec, given, unitOf(spec.quantity, "C"));
 }
