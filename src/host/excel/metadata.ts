@@ -1,5 +1,6 @@
 import { catalogue } from "../../functions/catalogue.js";
 import type { FunctionSpec } from "../../functions/contract.js";
+import { argumentFacts } from "../../functions/describe.js";
 
 /** The contents of functions.json: what Excel asks to know about each function before it runs. */
 export function metadata(): object {
@@ -14,7 +15,7 @@ function describe(spec: FunctionSpec): object {
     description: spec.summary,
     parameters: spec.args.map((argument) => ({
       name: argument.name,
-      description: argument.help,
+      description: [argument.help, ...argumentFacts(argument)].join("; "),
       type: "any",
       dimensionality: "matrix",
       ...(argument.optional === true ? { optional: true } : {}),
