@@ -1,4 +1,4 @@
-import { GreybodyError } from "../errors.js";
+import { GreybodyError, inRange } from "../errors.js";
 import type { Range } from "../errors.js";
 
 /** A stretch of the spectral response, linear between its ends. Wavelengths in metres, response dimensionless. */
@@ -51,11 +51,15 @@ export function flatBand(from: number, to: number): Band {
   };
 }
 
+/** Far wider than any table of responses, and still clear of where powers of a radiance leave double precision. */
+const RESPONSE: Range = { min: 0, max: 1e12 };
+const SMALLEST_PEAK = 1e-12;
+
 /**
  * A band from a table of the camera's spectral response, linear between the rows, nothing outside them.
  * Scaling every response by one factor changes no temperature.
  * @param wavelengths rising [µm], 0.7 to 20, at least two
- * @param responses as many, none negative, not all zero [-]
+ * @param responses as many, 0 to 1e12, the largest at least 1e-12 [-]
  * @throws INVALID "band"
  */
 export function responseBand(wavelengths: readonly number[], responses: readonly number[]): Band {
@@ -63,12 +67,11 @@ export function responseBand(wavelengths: readonly number[], responses: readonly
   for (const [i, wavelength] of wavelengths.entries()) {
     requireWavelength(wavelength);
     const response = responses[i] ?? NaN;
-    if (!(response >= 0 && Number.isFinite(response))) {
+    if (!inRange(response, RESPONSE)) {
       throw new GreybodyError({
         code: "INVALID",
         argument: "band",
         given: response,
-        allowed: { min: 0 },
         hint: { key: "band-response", values: { row: i + 1 } },
       });
     }
@@ -91,7 +94,7 @@ export function responseBand(wavelengths: readonly number[], responses: readonly
       responseHi: response,
     });
   }
-  if (segments.length === 0) {
+  if (segments.length === 0 || Math.max(...responses) < SMALLEST_PEAK) {
     throw new GreybodyError({ code: "INVALID", argument: "band", hint: { key: "band-empty" } });
   }
   return { key: wavelengths.map((w, i) => `${w}:${responses[i] ?? ""}`).join(";"), segments };

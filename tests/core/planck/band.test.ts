@@ -78,6 +78,8 @@ describe("a response table", () => {
     ["has a negative response", [8, 14], [1, -0.1], { given: -0.1, hint: { key: "band-response", values: { row: 2 } } }],
     ["has no response", [8, 14], [1], { hint: { key: "band-response", values: { row: 2 } } }],
     ["has an endless response", [8, 14], [Infinity, 1], { hint: { key: "band-response", values: { row: 1 } } }],
+    ["has a response beyond all measure", [8, 14], [1, 1e13], { given: 1e13, hint: { key: "band-response" } }],
+    ["has next to no response", [8, 14], [1e-13, 1e-13], { hint: { key: "band-empty" } }],
     ["is all zero", [8, 10, 14], [0, 0, 0], { hint: { key: "band-empty" } }],
     ["has one row", [8], [1], { hint: { key: "band-empty" } }],
     ["has no row", [], [], { hint: { key: "band-empty" } }],
