@@ -1,8 +1,8 @@
 /** What ships: which packages, under which licences, and their texts. Only what the bundles hold counts. */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
-import { basename } from "node:path";
 import { promisify } from "node:util";
 import * as checker from "license-checker-rseidelsohn";
+import { licenceOf, licenceText } from "./licence-text.mjs";
 import { inRoot, root } from "./paths.mjs";
 
 /** Licences that let us ship a package with its text and ask for nothing else. */
@@ -21,12 +21,12 @@ const allowed = new Set([
 /** The paid edition of the grid: its packages may never be taken. */
 const forbiddenScope = "@univerjs-pro/";
 
-/** True where an SPDX expression leaves a way to ship under the allowed licences. */
-export function isAllowed(expression) {
-  const plain = expression.replace(/[()]/g, " ").trim();
-  return plain
-    .split(/\s+OR\s+/)
-    .some((choice) => choice.split(/\s+AND\s+/).every((licence) => allowed.has(licence.trim())));
+/** True where an SPDX expression leaves a way to ship under the allowed licences; a nested one is left to a person. */
+function isAllowed(expression) {
+  const plain = /^\(([^()]*)\)$/.exec(expression)?.[1] ?? expression;
+  const choices = plain.split(/\s+OR\s+/);
+  if (choices.length > 1) return choices.some((licence) => allowed.has(licence));
+  return plain.split(/\s+AND\s+/).every((licence) => allowed.has(licence));
 }
 
 /** One sentence for each package that may not ship; packages are { name, licence, text }. */
@@ -46,16 +46,12 @@ export async function shippedPackages() {
     lists.filter((file) => existsSync(file)).flatMap((file) => JSON.parse(readFileSync(file, "utf8"))),
   );
   const installed = Object.entries(await promisify(checker.init)({ start: root, relativeLicensePath: false }));
+  const entries = installed.map(([, entry]) => entry);
   return [...folders].sort().map((folder) => {
     const found = installed.find(([, entry]) => entry.path === inRoot(folder));
     if (!found) return { name: folder.replace(/^.*node_modules\//, ""), licence: "unknown" };
-    const [name, { licenses, licenseFile }] = found;
-    const isText = licenseFile !== undefined && /^(un)?licen[cs]e|^copying|^notice/i.test(basename(licenseFile));
-    return {
-      name,
-      licence: [licenses].flat().join(" AND "),
-      ...(isText ? { text: readFileSync(licenseFile, "utf8").trim() } : {}),
-    };
+    const [name, entry] = found;
+    return { name, licence: licenceOf(entry), text: licenceText(entry, entries) };
   });
 }
 

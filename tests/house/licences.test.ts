@@ -25,14 +25,19 @@ test("a package under an allowed licence, with its text, may ship", async () => 
   ).toEqual([]);
 });
 
-test.each(["GPL-3.0", "UNLICENSED", "unknown", "MIT*", "(MIT AND GPL-2.0)", "SSPL-1.0"])(
-  "one under %s may not",
-  async (licence) => {
-    expect(await judge({ name: "bad@1.0.0", licence, text: "text" })).toEqual([
-      `bad@1.0.0 ships under "${licence}", which is not on the allow-list in src/scripts/licences.mjs.`,
-    ]);
-  },
-);
+test.each([
+  "GPL-3.0",
+  "UNLICENSED",
+  "unknown",
+  "MIT*",
+  "(MIT AND GPL-2.0)",
+  "(MIT OR GPL-2.0) AND GPL-3.0",
+  "SSPL-1.0",
+])("one under %s may not", async (licence) => {
+  expect(await judge({ name: "bad@1.0.0", licence, text: "text" })).toEqual([
+    `bad@1.0.0 ships under "${licence}", which is not on the allow-list in src/scripts/licences.mjs.`,
+  ]);
+});
 
 test("nor one without a licence text, nor one of the grid's paid edition", async () => {
   const found = await judge(
