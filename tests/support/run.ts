@@ -10,14 +10,14 @@ export interface Outcome {
   readonly stderr: string;
 }
 
-export interface RunOptions {
+interface RunOptions {
   readonly input?: string;
   readonly cwd?: string;
   readonly env?: Readonly<Record<string, string | undefined>>;
 }
 
 /** Runs a program to its end, from the project's folder unless told otherwise. */
-export function run(program: string, args: readonly string[], options: RunOptions = {}): Promise<Outcome> {
+function run(program: string, args: readonly string[], options: RunOptions = {}): Promise<Outcome> {
   return new Promise((resolve, reject) => {
     const child = spawn(program, args, { cwd: options.cwd ?? root, env: { ...process.env, ...options.env } });
     let stdout = "";
