@@ -10,7 +10,9 @@ import {
 } from "@univerjs/engine-formula";
 import type { FunctionSpec } from "../../functions/contract.js";
 import { CellMessages, type FormulaMessages } from "./cell-messages.js";
+import { compareByValue } from "./comparisons.js";
 import { executorsOf } from "./executors.js";
+import { mendIndexCache } from "./index-cache.js";
 import { limitFunctions, Refusal } from "./limits.js";
 import { readLiteralsAsWritten } from "./literal-values.js";
 import { prepareFormula } from "./prepare.js";
@@ -33,6 +35,8 @@ export function equipEngine(
   const messages = onMessages && new CellMessages(onMessages);
   messages?.listen(injector.get(IFormulaRuntimeService));
   limitFunctions(functions);
+  mendIndexCache();
+  compareByValue();
   functions.registerExecutors(...executorsOf(specs, messages?.at));
   readLiteralsAsWritten(injector.get(ValueNodeFactory));
   readPreparedFormulas(injector.get(Lexer), injector.get(AstTreeBuilder));
