@@ -200,10 +200,19 @@ describe(`sensitivities (fast-check seed ${SEED})`, () => {
 describe(`the table (fast-check seed ${SEED})`, () => {
   /** Any response a camera may have: gaps, spikes, lobes far apart and of very different height. */
   const responses = fc
-    .array(fc.tuple(between(0.01, 4), fc.oneof(fc.constant(0), between(-6, 0).map((p) => 10 ** p))), {
-      minLength: 2,
-      maxLength: 9,
-    })
+    .array(
+      fc.tuple(
+        between(0.01, 4),
+        fc.oneof(
+          fc.constant(0),
+          between(-6, 0).map((p) => 10 ** p),
+        ),
+      ),
+      {
+        minLength: 2,
+        maxLength: 9,
+      },
+    )
     .map((rows) => {
       let wavelength = 0.7;
       return rows.map(([step, response]) => [(wavelength += step), response] as const).filter(([w]) => w <= 20);

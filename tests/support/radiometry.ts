@@ -1,6 +1,6 @@
 import type { Settings } from "../../src/core/correction/settings.js";
 import { flatBand, responseBand, type Band } from "../../src/core/planck/band.js";
-import { rowsOf, type Row } from "./rows.js";
+import { inputOf, rowsOf, type PublishedCheck, type Row } from "./rows.js";
 
 export const kelvin = (celsius: number): number => celsius + 273.15;
 export const celsius = (kelvins: number): number => kelvins - 273.15;
@@ -52,4 +52,21 @@ export function goldenRows(file: string): (readonly [id: string, row: Row])[] {
 /** Fails unless value is within a relative difference of what is expected, or within a floor. */
 export function expectRelative(value: number, expected: number, relative: number, floor = 0): void {
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(Math.max(relative * Math.abs(expected), floor));
+}
+
+/** The band named in the inputs of a published check: "band=3-4.5 um". */
+export function namedBand(check: PublishedCheck): Band {
+  const found = /band=([\d.]+)-([\d.]+)/.exec(check.inputs);
+  return flatBand(Number(found?.[1]), Number(found?.[2]));
+}
+
+/** A temperature among the inputs of a published check, printed in °C or K, in kelvin. */
+export function kelvinsIn(check: PublishedCheck, name: string): number {
+  const value = inputOf(check, name);
+  return new RegExp(`(?:^|; ?)${name}=-?[\\d.]+ K`).test(check.inputs) ? value : kelvin(value);
+}
+
+/** Fails unless the value is what the source prints, to its tolerance; rounding is allowed for in proportion, not flat. */
+export function expectCited(check: PublishedCheck, value: number): void {
+  expect(Math.abs(value - check.expected)).toBeLessThanOrEqual(check.tolerance + 1e-12 * Math.abs(check.expected));
 }

@@ -14,6 +14,8 @@ export interface PublishedCheck {
   readonly id: string;
   /** For the test's name: how far the value can be trusted, and what it is about. */
   readonly title: string;
+  /** The title with source and place in front. */
+  readonly cited: string;
   readonly source: string;
   readonly inputs: string;
   readonly expected: number;
@@ -21,14 +23,16 @@ export interface PublishedCheck {
   readonly tolerance: number;
 }
 
-/** The checks of published_trade.csv whose id begins so. */
+/** The checks of the published files whose id begins so. */
 export function publishedChecks(...prefixes: string[]): PublishedCheck[] {
-  const checks = rowsOf("published_trade.csv").filter((row) => prefixes.some((prefix) => row.id?.startsWith(prefix)));
+  const rows = ["published_trade.csv", "published_radiometry.csv"].flatMap(rowsOf);
+  const checks = rows.filter((row) => prefixes.some((prefix) => row.id?.startsWith(prefix)));
   return checks.map((row) => {
     const expected = Number(row.expected);
     const tolerance = Number(row.tolerance) * (row.tolerance_kind === "rel" ? Math.abs(expected) : 1);
-    const { id = "", evidence, quantity, inputs = "", source = "" } = row;
-    return { id, title: `${id} [${evidence}] ${quantity}: ${inputs}`, source, inputs, expected, tolerance };
+    const { id = "", evidence, quantity, inputs = "", source = "", locator } = row;
+    const title = `${id} [${evidence}] ${quantity}: ${inputs}`;
+    return { id, title, cited: `${source}, ${locator}: ${title}`, source, inputs, expected, tolerance };
   });
 }
 

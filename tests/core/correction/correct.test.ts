@@ -96,7 +96,12 @@ describe("what plays no part", () => {
     }
     // Known surroundings that play no part yet have one: what a first loss would do.
     const known = sensitivities(READING, idle, DEFAULT_BAND);
-    for (const name of ["airTransmission", "windowTransmission", "windowReflectance", "outerAirTransmission"] as const) {
+    for (const name of [
+      "airTransmission",
+      "windowTransmission",
+      "windowReflectance",
+      "outerAirTransmission",
+    ] as const) {
       expect(Math.abs(known[name])).toBeGreaterThan(1);
     }
     expect(known.airTemp === 0 && known.windowTemp === 0 && known.outerReflected === 0).toBe(true);
@@ -137,7 +142,7 @@ describe("refusals", () => {
     ["window_temp", { windowTemp: undefined }, "window-temp-needed"],
     ["outer_reflected", { outerReflected: undefined }, "outer-reflected-needed"],
   ])("%s where it is needed", (argument, change, key) => {
-    const settings = { ...WINDOW, ...change } as Settings;
+    const settings = { ...WINDOW, ...change } as unknown as Settings;
     for (const call of [correct, apparent, sensitivities]) {
       expect(refusal(() => call(READING, settings, DEFAULT_BAND))).toMatchObject({
         code: "NOT_GIVEN",

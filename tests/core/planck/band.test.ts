@@ -75,7 +75,12 @@ describe("a response table", () => {
     ["is below the shortest", [0.5, 8], [1, 1], { given: 0.5, hint: { key: "band-wavelengths" } }],
     ["is beyond the longest", [8, 20.1], [1, 1], { given: 20.1, hint: { key: "band-wavelengths" } }],
     ["is no number", [8, NaN], [1, 1], { hint: { key: "band-wavelengths" } }],
-    ["has a negative response", [8, 14], [1, -0.1], { given: -0.1, hint: { key: "band-response", values: { row: 2 } } }],
+    [
+      "has a negative response",
+      [8, 14],
+      [1, -0.1],
+      { given: -0.1, hint: { key: "band-response", values: { row: 2 } } },
+    ],
     ["has no response", [8, 14], [1], { hint: { key: "band-response", values: { row: 2 } } }],
     ["has an endless response", [8, 14], [Infinity, 1], { hint: { key: "band-response", values: { row: 1 } } }],
     ["has a response beyond all measure", [8, 14], [1, 1e13], { given: 1e13, hint: { key: "band-response" } }],

@@ -50,7 +50,12 @@ const TEMPERATURES = [180, 233.15, 300, 373.15, 600, 1200, 2400, 6000];
 
 describe.each(Object.entries(BANDS))("%s", (_, band) => {
   it("has the slope that differences of the radiance show", () => {
-    for (const t of TEMPERATURES) expectRelative(radianceSlope(band, t), derivative((x) => radiance(band, x), t), 1e-9);
+    for (const t of TEMPERATURES)
+      expectRelative(
+        radianceSlope(band, t),
+        derivative((x) => radiance(band, x), t),
+        1e-9,
+      );
   });
 
   it("has the curvature that differences of the slope show", () => {
