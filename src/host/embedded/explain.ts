@@ -1,5 +1,6 @@
 import type { BaseFunction, IFunctionNames } from "@univerjs/engine-formula";
-import { NAMESPACE, plainName } from "./names.js";
+import { NAMESPACE } from "../../functions/describe.js";
+import { plainName } from "./names.js";
 import { nearest } from "./nearest.js";
 import type { FormulaReading } from "./syntax.js";
 

@@ -1,8 +1,5 @@
 import { isCall, tokenize } from "./tokens.js";
 
-/** Stands before the name of each of our functions. */
-export const NAMESPACE = "GREY";
-
 /** How Excel stores a custom function in a file: the namespace and the name joined by an underscore. */
 const STORED_CUSTOM = /^_xldudf_([A-Za-z]{3,})_(.+)$/i;
 /** Marks of functions younger than the file format, and of LET and LAMBDA's own names. */

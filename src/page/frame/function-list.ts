@@ -1,7 +1,6 @@
 /** All worksheet functions with search; each opens to its arguments with unit, range and default, and an example. */
 import type { ArgumentSpec, FunctionSpec } from "../../functions/contract.js";
-import { NAMESPACE } from "../../host/embedded/names.js";
-import { argumentFacts } from "../show/argument-facts.js";
+import { argumentFacts, NAMESPACE, signature } from "../../functions/describe.js";
 import { element } from "./dom.js";
 
 export function functionList(specs: readonly FunctionSpec[]): HTMLElement {
@@ -48,15 +47,11 @@ function functionEntry(spec: FunctionSpec): HTMLElement {
   ]);
   return element("details", { class: "gb-function" }, [
     summary,
-    element("p", { class: "gb-call" }, [`=${NAMESPACE}.${spec.name}(${spec.args.map(callWord).join(", ")})`]),
+    element("p", { class: "gb-call" }, [`=${signature(spec)}`]),
     element("dl", {}, spec.args.flatMap(argumentEntry)),
     element("p", {}, [`Gives ${spec.returns}.`]),
     element("p", { class: "gb-example" }, [element("code", {}, [spec.example.formula]), ` → ${spec.example.shows}`]),
   ]);
-}
-
-function callWord(argument: ArgumentSpec): string {
-  return argument.optional === true ? `[${argument.name}]` : argument.name;
 }
 
 function argumentEntry(argument: ArgumentSpec): HTMLElement[] {

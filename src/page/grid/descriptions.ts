@@ -2,8 +2,7 @@
 import { BooleanNumber } from "@univerjs/core";
 import { FunctionType, type IFunctionInfo } from "@univerjs/engine-formula";
 import type { FunctionSpec } from "../../functions/contract.js";
-import { NAMESPACE } from "../../host/embedded/names.js";
-import { argumentFacts } from "../show/argument-facts.js";
+import { argumentFacts, NAMESPACE } from "../../functions/describe.js";
 
 export function functionDescriptions(specs: readonly FunctionSpec[]): IFunctionInfo[] {
   return specs.map((spec) => ({
