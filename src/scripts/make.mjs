@@ -12,7 +12,7 @@ export const targets = {
   library: { what: "the library (dist/index.js with types)", usual: "5 s", make: () => buildLibrary() },
   cli: {
     what: "the command line (dist/cli.js)",
-    usual: "15 s, 4 s when little has changed",
+    usual: "5 to 10 s",
     make: async (mode) => {
       for (const old of ["dist/cli", "dist/cli.js.map"]) rmSync(inRoot(old), { recursive: true, force: true });
       await bundle("cli", mode);
@@ -20,7 +20,7 @@ export const targets = {
   },
   page: {
     what: "the page and its worker (dist/page/)",
-    usual: "a minute, 10 s when little has changed",
+    usual: "half a minute to a minute, 10 s when little has changed",
     make: (mode) => bundle("page", mode),
   },
   excel: {
