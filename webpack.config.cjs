@@ -30,6 +30,7 @@ function base(name, mode) {
     // Never an eval form: the page's content security policy forbids it.
     devtool: mode === "development" ? "source-map" : false,
     performance: { hints: false },
+    infrastructureLogging: { level: "error" },
     // The first error ends a build: it would otherwise be minified for a minute before it is told.
     bail: true,
     cache: {
