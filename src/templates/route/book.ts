@@ -1,0 +1,119 @@
+/** The electrical route as a workbook: what is typed by key and in metric units, in the units of the book. */
+import { cautions } from "../../functions/cautions.js";
+import type { Units } from "../../functions/units.js";
+import type { BookDescription, NotesSheet, TableSheet } from "../contract.js";
+import { cellsOf, type Column, type Computed, describe, describeComputed, type Row } from "./columns.js";
+import { checkColumns } from "./checks.js";
+import { compareColumns } from "./compare.js";
+import { fullLoadColumns } from "./full-load.js";
+import { gradeColumns } from "./grade.js";
+import { jobSheet, type JobValues } from "./job.js";
+import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surface, type WindowEntry } from "./lists.js";
+import { loadColumns } from "./load.js";
+import { settingsColumns } from "./settings.js";
+import { type SheetUnits, sheetUnits } from "./sheet-units.js";
+import { temperatureColumns } from "./temperatures.js";
+import { READING_COLUMNS, type Reading } from "./typed.js";
+
+export interface Route {
+  readonly title: string;
+  /** Lines under the title of the first sheet and of the job's. */
+  readonly about: readonly string[];
+  readonly job: JobValues;
+  readonly assets: readonly Asset[];
+  readonly windows: readonly WindowEntry[];
+  readonly surfaces: readonly Surface[];
+  readonly rows: readonly Reading[];
+  readonly units: Units;
+}
+
+export function routeBook(route: Route): BookDescription {
+  const units = sheetUnits(route.units);
+  const jobLine =
+    '=job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))&", criteria "&job_criteria&", "&job_criteria_edition';
+  return {
+    title: route.title,
+    sheets: [
+      tableSheet("Route", "Readings", [route.title, jobLine, ...route.about], READING_COLUMNS, route.rows, units, {
+        computed: routeColumns(units),
+        frozenColumns: 1,
+      }),
+      jobSheet(
+        ["Job", ...route.about, `${cautions[0]?.text ?? ""} The others stand on the sheet Cautions.`, REPAIR],
+        route.job,
+        units,
+      ),
+      tableSheet(
+        "Assets",
+        "AssetList",
+        ["Assets", "What is on the route, how it is seen, and what it may carry and reach."],
+        ASSET_COLUMNS,
+        route.assets,
+        units,
+      ),
+      tableSheet(
+        "Windows",
+        "WindowList",
+        [
+          "Windows",
+          "A line for each measurement: the transmission drifts over the years. The first line of a window is used.",
+        ],
+        WINDOW_COLUMNS,
+        route.windows,
+        units,
+      ),
+      tableSheet(
+        "Surfaces",
+        "SurfaceList",
+        ["Surfaces", "The emissivity that stands for each kind of surface, where a row has none of its own."],
+        SURFACE_COLUMNS,
+        route.surfaces,
+        units,
+      ),
+      cautionsSheet,
+    ],
+  };
+}
+
+const REPAIR = "If cells show #NAME?, the functions are not loaded: load the add-in, then enter the formulas again.";
+
+/** Everything that is worked out beside the readings, in the order of reading. */
+function routeColumns(units: SheetUnits): Computed[] {
+  return [
+    ...settingsColumns(units),
+    ...temperatureColumns(units),
+    ...loadColumns(units),
+    ...compareColumns(units),
+    ...gradeColumns(units),
+    ...fullLoadColumns(units),
+    ...checkColumns(units),
+  ];
+}
+
+function tableSheet<Key extends string>(
+  name: string,
+  tableName: string,
+  heading: readonly string[],
+  columns: readonly Column<Key>[],
+  rows: readonly Row<Key>[],
+  units: SheetUnits,
+  { computed = [], frozenColumns = 1 }: { computed?: readonly Computed[]; frozenColumns?: number } = {},
+): TableSheet {
+  return {
+    kind: "table",
+    name,
+    heading,
+    tableName,
+    columns: columns.map((one) => describe(one, units)),
+    rows: cellsOf(columns, rows, units),
+    computed: computed.map((one) => describeComputed(one, units)),
+    frozenColumns,
+  };
+}
+
+const cautionsSheet: NotesSheet = {
+  kind: "notes",
+  name: "Cautions",
+  heading: ["Cautions"],
+  lines: cautions.map(({ title, text }, index) => `${index + 1}. ${title}. ${text}`),
+};

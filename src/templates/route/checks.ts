@@ -1,0 +1,143 @@
+/** What a row still needs, what stops a grade, and what speaks against the numbers: everything in words. */
+import type { Computed } from "./columns.js";
+import { cautions } from "./cautions.js";
+import { clause, fromAssets, is, joined, MEASURED, PHASES } from "./formula.js";
+import type { SheetUnits } from "./sheet-units.js";
+
+const WORKING = "Working";
+/** Seen, and said to be an exception or read: then it wants all that a corrected rise needs. */
+const WANTS = `(([status]<>"not inspected")*(([status]="exception")+${MEASURED}))`;
+
+export function checkColumns(units: SheetUnits): Computed[] {
+  return [
+    {
+      key: "spot_margin",
+      header: "spot margin",
+      group: "Checks",
+      width: 64,
+      format: "0.0",
+      note: "Size of the target in Assets over 3 pixels of the camera at this distance. Below 1 the reading is mixed with what lies around.",
+      formula:
+        `=LET(size,${fromAssets("target_size")},IF(${MEASURED}*(size<>"")*(job_ifov<>""),` +
+        `size/(3*job_ifov*IF([distance]="",job_distance,[distance])*${inSize(units)}),""))`,
+    },
+    {
+      key: "out_of_range",
+      group: WORKING,
+      width: 120,
+      folded: true,
+      note: "Typed values that cannot be.",
+      formula: joined(outOfRange(units), "; "),
+    },
+    {
+      key: "stops",
+      group: WORKING,
+      width: 120,
+      folded: true,
+      note: "Why the row has no grade.",
+      formula: joined(stops(units)),
+    },
+    { key: "needs", group: WORKING, width: 120, folded: true, formula: joined(needs(), ", ") },
+    { key: "cautions", group: WORKING, width: 120, folded: true, formula: joined(cautions(units)) },
+    {
+      key: "remarks",
+      header: "needs, speaks against it",
+      group: "Checks",
+      width: 420,
+      note: "What is missing, what stops a grade, and what calls for care.",
+      formula: joined([
+        clause('([status]="not inspected")*([reason]<>"")', '"not inspected: "&[reason]'),
+        clause('([status]="partly seen")*([reason]<>"")', '"partly seen: "&[reason]'),
+        clause('[needs]<>""', '"needs: "&[needs]'),
+        clause('[stops]<>""', "[stops]"),
+        clause('[cautions]<>""', "[cautions]"),
+      ]),
+    },
+  ];
+}
+
+/** One pixel's share of the distance in the unit of the target's size: mrad of metres are mm; of feet, thousandths of 12 inches. */
+function inSize(units: SheetUnits): number {
+  return units.label("size") === "mm" ? 1 : 0.012;
+}
+
+function needs(): string[] {
+  const missing = (condition: string, words: string): string => clause(condition, `"${words}"`, ", ");
+  const typed =
+    '([asset_id]&[status]&[reason]&[thermal_image]&[photo]&[time]&[left]&[middle]&[right]&[amps_left]&[amps_middle]&[amps_right]&[surrounding_air]&[cause]&[action]<>"")';
+  const seen = '(([status]="exception")+([status]="no exception"))';
+  return [
+    missing(`${typed}*([asset_id]="")`, "asset_id"),
+    missing(`${typed}*([status]="")`, "status"),
+    missing(`${typed}*([time]="")`, "time"),
+    missing('(([status]="not inspected")+([status]="partly seen"))*([reason]="")', "reason"),
+    missing('([status]="exception")*([thermal_image]="")', "thermal image"),
+    ...PHASES.map((phase) => missing(`([status]="exception")*([${phase}]="")`, `reading ${phase}`)),
+    ...PHASES.map((phase) =>
+      missing(
+        `(${seen}+${MEASURED}>0)*([status]<>"not inspected")*([asset_id]<>"")*([view]="direct")*([amps_${phase}]="")`,
+        `current ${phase}`,
+      ),
+    ),
+    missing(`(${WANTS}>0)*([surrounding_air]="")`, "surrounding air"),
+    clause(`(${WANTS}>0)*([settings_missing]<>"")`, "[settings_missing]", ", "),
+    missing(
+      '(LEFT([grade_found],1)="4")*([told_to]="")',
+      "told_to: a grade 4 is told to the person responsible at once",
+    ),
+  ];
+}
+
+function stops(units: SheetUnits): string[] {
+  const noAnswer = PHASES.map((phase) => `([corrected_${phase}]="no answer")`).join("+");
+  return [
+    clause('[out_of_range]<>""', "[out_of_range]"),
+    clause(`${MEASURED}*([view]="enclosed")`, '"enclosed: what is seen has no grade"'),
+    clause(
+      `${MEASURED}*${is("[emissivity_used]", "<0.3")}`,
+      '"qualitative only: emissivity "&TEXT([emissivity_used],"0.00")',
+    ),
+    clause(
+      `${MEASURED}*([out_of_range]="")*([path_air_used]<>"")*([air_transmission]="")`,
+      '"no transmission of air for this distance, air and band"',
+    ),
+    clause(
+      `(${noAnswer}>0)*([out_of_range]="")*([air_transmission]<>"")`,
+      '"no answer: a reading is colder than what it would reflect"',
+    ),
+    clause(is("[spot_margin]", "<1"), '"target smaller than 3 × 3 pixels at this distance"'),
+    clause(
+      is("[wind]", `>${units.from("speed", 7)}`),
+      `"wind "&TEXT([wind],"0.0")&" ${units.label("speed")}: no grade"`,
+    ),
+    clause(`([view]="indirect")*${is("[hours_since_sun]", "<2")}`, '"sun within 2 h on an indirect view"'),
+    clause(
+      `${MEASURED}*(job_calibrated<>"")*(job_calibrated+job_calibration_days<job_date)`,
+      '"the camera\'s calibration had run out"',
+    ),
+  ];
+}
+
+/** Hard limits of what can be typed; text that is not a number is told, too. */
+function outOfRange(units: SheetUnits): string[] {
+  const temperature = (metric: number): number => units.from("temperature", metric);
+  const distance = (metric: number): number => units.from("distance", metric);
+  const ranges: [string, number, number][] = [
+    ...PHASES.map((phase): [string, number, number] => [phase, temperature(-40), temperature(1500)]),
+    ...PHASES.map((phase): [string, number, number] => [`amps_${phase}`, 0, 500_000]),
+    ["surrounding_air", temperature(-45), temperature(65)],
+    ["emissivity_used", 0.01, 1],
+    ["reflected_used", temperature(-80), temperature(500)],
+    ["path_air_used", temperature(-45), temperature(65)],
+    ["distance", distance(0.05), distance(1000)],
+    ["humidity", 1, 100],
+    ["window_temp", temperature(-40), temperature(100)],
+  ];
+  return ranges.map(([key, low, high]) => {
+    const told = `"${key.replace("_used", "")} "&[${key}]&`;
+    return (
+      `IF([${key}]="","",IF(ISNUMBER([${key}]),` +
+      `IF(([${key}]<${low})+([${key}]>${high})>0,${told}": ${low} to ${high}; ",""),${told}": not a number; "))`
+    );
+  });
+}

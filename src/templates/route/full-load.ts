@@ -1,0 +1,65 @@
+/** What governs, projected to the expected maximum load: advice, never mixed with the grade as found. */
+import type { Computed } from "./columns.js";
+import { U_AIR, U_SIMILAR } from "./grade.js";
+import { COMPARED_AT } from "./load.js";
+import type { SheetUnits } from "./sheet-units.js";
+
+const PROJECTED = "At full load, projected";
+
+export function fullLoadColumns(units: SheetUnits): Computed[] {
+  const range = (position: number): string =>
+    `IF([projected]="","",IFERROR(CHOOSECOLS(${gradeRange(units)},${position}),""))`;
+  const rise = { group: PROJECTED, width: 72, measure: "difference", format: "0.0", align: "right" } as const;
+  const note =
+    "Range over the exponents of Job, widened by the uncertainty. A failing joint gets worse with heat: read it as at least.";
+  return [
+    {
+      key: "projected",
+      group: "Working",
+      width: 72,
+      folded: true,
+      note: "The reference whose rise is projected. A share of the limit is not: its limit has been brought to the load already.",
+      formula:
+        '=IF(([judged_by]="")+([view]<>"direct")+([load_share]="")+([expected_max]="")>0,"",IF([judged_by]="over air","ambient",' +
+        'IF(([judged_by]="over similar")+([pattern]="one hot")>0,"similar",IF([pattern]="balanced","","ambient"))))',
+    },
+    {
+      key: "full_low",
+      header: "rise at full load, low",
+      ...rise,
+      note,
+      formula: `=LET(rise,${range(1)},IF(([limit_reading]<>"")*(rise<>""),"≥ "&TEXT(rise,"0.0"),rise))`,
+    },
+    // What is at least so much has no high end.
+    {
+      key: "full_high",
+      header: "rise at full load, high",
+      ...rise,
+      note,
+      formula: `=IF([limit_reading]<>"","",${range(2)})`,
+    },
+    { key: "full_low_grade", ...rise, group: "Working", folded: true, format: "0", formula: `=${range(3)}` },
+    { key: "full_high_grade", ...rise, group: "Working", folded: true, format: "0", formula: `=${range(4)}` },
+    {
+      key: "grade_full",
+      header: "grade at full load",
+      group: PROJECTED,
+      width: 200,
+      note: "Advice: the criteria are for the load found.",
+      formula:
+        '=IF([judged_by]="","",IF([view]<>"direct",[view]&" view: not projected",IF([load_share]="","not projected: no expected load in Assets",' +
+        'IF([load_share]<job_minimum_load,TEXT([load_share],"0 %")&" load: not projected",IF([projected]="","by its limit: not projected",' +
+        'IF([full_low_grade]="","not projected",IF([limit_reading]<>"",[full_low_grade]&" of 4 at least",' +
+        'IF([full_low_grade]=[full_high_grade],[full_low_grade]&" of 4 throughout",[full_low_grade]&" to "&[full_high_grade]&" of 4: depends"))&IF([projected]="similar",", over similar",", over air")))))))',
+    },
+  ];
+}
+
+/** A row of results a row; the job's expanded uncertainties stand for two standard ones. */
+function gradeRange(units: SheetUnits): string {
+  const similar = '[projected]="similar"';
+  return (
+    `GREY.GRADE_RANGE(IF(${similar},[similar],[t_hottest]-[air_used]),IF(${similar},${COMPARED_AT},[amps_hottest]),[expected_max],[projected],` +
+    `job_criteria,job_exponent_low,job_exponent_high,job_minimum_load,IF(${similar},${U_SIMILAR},${U_AIR})/2,,${units.argument})`
+  );
+}

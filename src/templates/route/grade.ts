@@ -1,0 +1,177 @@
+/** Grades as found, each with its uncertainty, and which of them governs. */
+import type { Computed } from "./columns.js";
+import { is } from "./formula.js";
+import { UNEQUAL } from "./load.js";
+import type { SheetUnits } from "./sheet-units.js";
+
+const WORKING = "Working";
+
+type Show = "grade" | "words" | "action" | "lower" | "upper";
+
+/** One way to grade: what is graded, over what, by which criteria. */
+interface Way {
+  readonly judgedBy: string;
+  readonly key: "similar" | "limit" | "air";
+  readonly rise: string;
+  /** A call of GRADE; the view, and with it the criteria, may differ by row. */
+  readonly call: (show: Show) => string;
+  /** Expanded uncertainty of what is graded, and words before it where it is only known to be more. */
+  readonly u: string;
+  readonly more: string;
+  readonly perCent?: boolean;
+}
+
+/** Typical expanded uncertainty (95 %) of a rise, by emissivity: the job's figures. */
+export const U_SIMILAR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_similar,job_u_similar_low)`;
+export const U_AIR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_air,job_u_air_low)`;
+/** 1 where the figures' conditions do not hold: a low emissivity, or a window in front. */
+const MORE = `(${is("[emissivity_used]", "<0.85")}+([window]<>""))`;
+
+/** 1 where balanced phases are judged by their limit, so not over air. */
+const BY_LIMIT = '([pattern]="balanced")*ISNUMBER([g_limit])';
+
+function ways(units: SheetUnits): readonly [Way, Way, Way] {
+  const graded = (rise: string, reference: string, criteria: string, view: string) => (show: Show) =>
+    `GREY.GRADE(${rise},"${reference}",${criteria},"${view}","${show}",,${units.argument})`;
+  const direct = graded("[similar]", "similar", "job_criteria", "direct");
+  const indirect = graded("[similar]", "similar", "job_criteria_indirect", "indirect");
+  return [
+    {
+      judgedBy: "over similar",
+      key: "similar",
+      rise: "[similar]",
+      call: (show) => `IF([view]="direct",${direct(show)},${indirect(show)})`,
+      u: U_SIMILAR,
+      more: `(${MORE}+${UNEQUAL})`,
+    },
+    {
+      judgedBy: "share of limit",
+      key: "limit",
+      rise: "[share]",
+      call: graded("[share]", "limit", "job_criteria_limit", "direct"),
+      u: `(${U_AIR}/([limit_at_load]-[air_used]))`,
+      more: MORE,
+      perCent: true,
+    },
+    {
+      judgedBy: "over air",
+      key: "air",
+      rise: "[rise_air]",
+      call: graded("[rise_air]", "ambient", "job_criteria", "direct"),
+      u: U_AIR,
+      more: MORE,
+    },
+  ];
+}
+
+/** The governing grade comes first, as that is what is read; the three it is taken from follow. */
+export function gradeColumns(units: SheetUnits): Computed[] {
+  const all = ways(units);
+  const governing = (columnOf: (way: Way) => string): string =>
+    all.reduceRight((rest, way) => `IF([judged_by]="${way.judgedBy}",${columnOf(way)},${rest})`, '""');
+  const AS_FOUND = "Grade as found";
+  return [
+    ...all.map((way) => numberColumn(way)),
+    {
+      key: "grade_found",
+      header: "grade as found",
+      group: AS_FOUND,
+      width: 230,
+      grade: true,
+      note: "At the load found: the worst of the grades over similar, by share of limit and over air; balanced phases by their limit, else over air.",
+      formula: `=IF([judged_by]="",IF(([pattern]="")*([stops]="")+([left]&[middle]&[right]="")>0,"","no grade"),${governing((way) => `[grade_${way.key}]`)})`,
+    },
+    {
+      key: "grade_found_u",
+      header: "U, edge within U",
+      group: AS_FOUND,
+      width: 150,
+      note: "Expanded uncertainty (95 %) of what was graded, a typical figure of Job, and whether an edge of the criteria lies within it.",
+      formula: `=${governing((way) => `[u_${way.key}]`)}`,
+    },
+    { key: "judged_by", header: "judged by", group: AS_FOUND, width: 92, formula: judgedBy() },
+    {
+      key: "finding",
+      group: AS_FOUND,
+      width: 210,
+      note: "All three phases hot in proportion to their currents is load, not a joint.",
+      formula:
+        '=IF(([judged_by]="")+([pattern]<>"balanced")+([view]<>"direct")>0,"",IF([share]="","balanced: no joint finding, no limit known",' +
+        'IF([share]<0.9,"load heating, no joint finding","overload, harmonics, ventilation or size: all three")))',
+    },
+    {
+      key: "criteria_action",
+      header: "the criteria say",
+      group: AS_FOUND,
+      width: 190,
+      formula: `=${governing((way) => `IFERROR(${way.call("action")},"")`)}`,
+    },
+    ...all.flatMap((way) => [shownColumn(way, units), uncertaintyColumn(way, units)]),
+  ];
+}
+
+function numberColumn({ key, rise, call }: Way): Computed {
+  const against = {
+    // Balanced phases have no joint finding among themselves; seen indirectly, small differences count.
+    similar: '+([view]="direct")*([pattern]<>"one hot")+([view]="enclosed")',
+    limit: '+([pattern]="")',
+    air: '+([pattern]="")+([view]<>"direct")',
+  };
+  return {
+    key: `g_${key}`,
+    group: WORKING,
+    width: 56,
+    folded: true,
+    format: "0",
+    formula: `=IF(([stops]<>"")+(${rise}="")${against[key]}>0,"",IFERROR(${call("grade")},""))`,
+  };
+}
+
+function judgedBy(): string {
+  const number = (key: string): string => `IF(ISNUMBER([g_${key}]),[g_${key}],-1)`;
+  return (
+    `=LET(similar,${number("similar")},limit,${number("limit")},` +
+    `air,IF(${BY_LIMIT},-1,${number("air")}),` +
+    `IF(similar+limit+air=-3,"",IF((similar>=limit)*(similar>=air),"over similar",IF(limit>=air,"share of limit","over air"))))`
+  );
+}
+
+function shownColumn({ key, judgedBy: over, call }: Way, units: SheetUnits): Computed {
+  const words = `[g_${key}]&" of 4"&IF([limit_reading]<>""," at least","")&": "&${call("words")}`;
+  const colder = is("[rise_air]", `<-${units.from("difference", 3)}`);
+  const instead = {
+    similar: 'IF(([pattern]="")+([stops]<>"")>0,"",IF([pattern]="one hot","no grade",[pattern]))',
+    limit: '""',
+    air:
+      `IF([rise_air]="","",IF([view]<>"direct",[view]&" view: no table grade",IF(([stops]<>"")+([pattern]="")>0,"",` +
+      `IF(${colder},"colder than its reference","no grade"))))`,
+  };
+  const shown = `IF([g_${key}]<>"",${words},${instead[key]})`;
+  return {
+    key: `grade_${key}`,
+    header: over === "share of limit" ? "grade by share of limit" : `grade ${over}`,
+    group: "Grades it is taken from",
+    width: 190,
+    grade: true,
+    formula: key === "air" ? `=IF(${BY_LIMIT},"balanced: by its limit",${shown})` : `=${shown}`,
+  };
+}
+
+function uncertaintyColumn({ key, judgedBy: over, rise, u, more, call, perCent }: Way, units: SheetUnits): Computed {
+  const unit = `&" ${units.label("difference")}"`;
+  const inWords = (value: string, number: string): string =>
+    perCent === true ? `TEXT(${value},"0 %")` : number + unit;
+  const within = (edge: string): string => `IF(ISNUMBER(${edge}),ABS(ROUND(${rise}-${edge},6))<=u,FALSE)`;
+  const shownNot = key === "air" ? `([g_air]="")+(${BY_LIMIT})` : `[g_${key}]=""`;
+  const told = (edge: string): string => `", edge "&${inWords(edge, `ROUND(${edge},2)`)}&" within"`;
+  return {
+    key: `u_${key}`,
+    header: `U ${over}`,
+    group: "Grades it is taken from",
+    width: 130,
+    note: "More than: seen through a window, at an emissivity below 0.85, or with unequal currents, the typical figure is too small.",
+    formula:
+      `=IF(${shownNot},"",LET(u,${u},below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +
+      `IF(${more}>0,"more than ","")&"± "&${inWords("u", 'TEXT(u,"0.0")')}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))))`,
+  };
+}

@@ -1,0 +1,235 @@
+/** The job sheet: what holds for the whole route. */
+import type { Cell } from "../../functions/contract.js";
+import type { FormField, FormSheet } from "../contract.js";
+import type { Measure, SheetUnits } from "./sheet-units.js";
+
+/** A field whose value is given by the job, in metric units; `start` is what an empty job begins with. */
+interface Field {
+  readonly name: string;
+  readonly label: string;
+  readonly start?: Cell;
+  readonly measure?: Measure;
+  readonly unit?: string;
+  readonly note?: string;
+  readonly choices?: readonly string[];
+  readonly format?: string;
+}
+
+type Line = string | Field;
+
+const date = "yyyy-mm-dd";
+const degrees = { measure: "temperature", format: "0.0" } as const;
+
+const LINES = [
+  "Job",
+  { name: "id", label: "Job id" },
+  { name: "client", label: "Client" },
+  { name: "site", label: "Site" },
+  { name: "date", label: "Survey date", format: date },
+  {
+    name: "operating_state",
+    label: "Operating state",
+    note: "As high and as steady a load as the site can give; at least 40 % of the normal load.",
+  },
+  "Criteria",
+  {
+    name: "criteria",
+    label: "Criteria, direct view",
+    start: "NETA-100.18",
+    choices: ["NETA-100.18", "house"],
+    note: "Agreed before the survey. =GREY.CRITERIA() lists the sets and their sources.",
+  },
+  {
+    name: "criteria_edition",
+    label: "Edition",
+    note: "Of the document that was agreed: check the numbers against your copy.",
+  },
+  { name: "criteria_limit", label: "Criteria, share of limit", start: "house-limit", choices: ["house-limit"] },
+  {
+    name: "criteria_indirect",
+    label: "Criteria, indirect view",
+    start: "house-indirect",
+    choices: ["house-indirect"],
+    note: "No table for direct views is used on what is seen indirectly.",
+  },
+  "People",
+  { name: "thermographer", label: "Thermographer" },
+  { name: "certificate", label: "Certificate, category" },
+  { name: "certificate_until", label: "Certificate valid until", format: date },
+  {
+    name: "assistant",
+    label: "Qualified assistant",
+    note: "Opens covers and reads currents; supplied by the end user.",
+  },
+  "Camera",
+  { name: "camera", label: "Imager, model" },
+  { name: "camera_serial", label: "Serial number" },
+  { name: "band", label: "Spectral band", start: "7.5-14", unit: "µm", note: "Text such as 7.5-14." },
+  { name: "lens", label: "Lens" },
+  {
+    name: "ifov",
+    label: "IFOV",
+    unit: "mrad",
+    format: "0.00",
+    note: "Angle of one pixel; the smallest target is three pixels wide.",
+  },
+  { name: "range_from", label: "Range, from", ...degrees },
+  {
+    name: "range_to",
+    label: "Range, to",
+    ...degrees,
+    note: "A reading at the end of the range is typed with reading_is: at least.",
+  },
+  {
+    name: "accuracy",
+    label: "Accuracy",
+    measure: "difference",
+    start: 2,
+    format: "0.0",
+    note: "Or the per cent below, whichever is more.",
+  },
+  { name: "accuracy_percent", label: "Accuracy, of the reading", unit: "%", start: 2, format: "0.0" },
+  { name: "calibrated", label: "Calibrated on", format: date },
+  { name: "calibration_days", label: "Calibration interval", unit: "d", start: 365, format: "0" },
+  { name: "check_source", label: "Field check, source", ...degrees, note: "Temperature of a known source on the day." },
+  { name: "check_reading", label: "Field check, reading", ...degrees },
+  {
+    name: "check_error",
+    label: "Field check, error",
+    measure: "difference",
+    format: "0.0",
+    start: '=IF((job_check_source="")+(job_check_reading="")>0,"",job_check_reading-job_check_source)',
+  },
+  "Settings where a row has none of its own",
+  {
+    name: "reflected",
+    label: "Reflected, indoors",
+    ...degrees,
+    note: "Reflected apparent temperature: not the air, though indoors often close to it.",
+  },
+  {
+    name: "reflected_method",
+    label: "Found by",
+    choices: ["reflector", "direct", "assumed"],
+    note: "Assumed: the air of the enclosure.",
+  },
+  {
+    name: "reflected_outdoors",
+    label: "Reflected, outdoors",
+    ...degrees,
+    note: "Upward faces mirror the sky, seen from below the ground.",
+  },
+  { name: "path_air", label: "Air between camera and target", ...degrees },
+  { name: "humidity", label: "Humidity", unit: "%", start: 50, format: "0" },
+  { name: "distance", label: "Distance", measure: "distance", start: 1, format: "0.0" },
+  { name: "pressure", label: "Air pressure", unit: "kPa", start: 101.325, format: "0.0" },
+  "What was set in the camera",
+  {
+    name: "readings_are",
+    label: "Readings are",
+    start: "apparent",
+    choices: ["apparent", "corrected in the camera"],
+    note: "Apparent: emissivity and transmission were at 1. Else the readings are first taken back with what was set.",
+  },
+  { name: "set_emissivity", label: "Set emissivity", format: "0.00" },
+  { name: "set_reflected", label: "Set reflected", ...degrees },
+  { name: "set_air_transmission", label: "Set air transmission", start: 1, format: "0.000" },
+  { name: "set_air_temp", label: "Set air temperature", ...degrees },
+  { name: "set_window_transmission", label: "Set window transmission", start: 1, format: "0.00" },
+  { name: "set_window_temp", label: "Set window temperature", ...degrees },
+  "Load",
+  {
+    name: "minimum_load",
+    label: "Least load that is projected from",
+    start: 0.4,
+    format: "0 %",
+    note: "Share of the expected maximum: NFPA 70B-2023, 7.4.5.",
+  },
+  {
+    name: "exponent_low",
+    label: "Exponent of the current, low",
+    start: 1.6,
+    format: "0.0",
+    note: "Laminar free convection.",
+  },
+  {
+    name: "exponent",
+    label: "Exponent, central",
+    start: 1.8,
+    format: "0.0",
+    note: "For limits and for phases with unequal currents.",
+  },
+  {
+    name: "exponent_high",
+    label: "Exponent, high",
+    start: 2,
+    format: "0.0",
+    note: "Heat of the current squared, carried off in proportion to the rise.",
+  },
+  "Uncertainty of a rise, expanded (95 %)",
+  {
+    name: "u_similar",
+    label: "Over similar, emissivity 0.95 or more",
+    measure: "difference",
+    start: 0.96,
+    format: "0.00",
+    note: "Typical figure until it is worked out per reading: rise of 20 K, emissivity 0.95, one image, one kind of surface.",
+  },
+  {
+    name: "u_similar_low",
+    label: "Over similar, emissivity below",
+    measure: "difference",
+    start: 1.4,
+    format: "0.00",
+    note: "The same at emissivity 0.85; lower, or through a window, it is more.",
+  },
+  {
+    name: "u_air",
+    label: "Over air, emissivity 0.95 or more",
+    measure: "difference",
+    start: 2.8,
+    format: "0.00",
+    note: "Typical figure: rise of 20 K, emissivity 0.95, air by thermometer.",
+  },
+  {
+    name: "u_air_low",
+    label: "Over air, emissivity below",
+    measure: "difference",
+    start: 3.9,
+    format: "0.00",
+    note: "The same at emissivity 0.85; lower, or through a window, it is more.",
+  },
+  "Safety plan",
+  { name: "permit", label: "Permit number" },
+  { name: "arc_flash_study", label: "Arc-flash study of", format: date },
+  { name: "escort", label: "Escort" },
+] as const satisfies readonly Line[];
+
+type FieldName = Extract<(typeof LINES)[number], { readonly name: string }>["name"];
+
+/** What a job knows, by field, in metric units. */
+export type JobValues = Readonly<Partial<Record<FieldName, Cell>>>;
+
+export function jobSheet(heading: readonly string[], values: JobValues, units: SheetUnits): FormSheet {
+  return {
+    kind: "form",
+    name: "Job",
+    heading,
+    fields: LINES.map((line) => (typeof line === "string" ? { label: line } : fieldOf(line, values, units))),
+  };
+}
+
+function fieldOf(
+  { name, start, measure, ...rest }: Field & { readonly name: FieldName },
+  values: JobValues,
+  units: SheetUnits,
+): FormField {
+  const value = values[name] ?? start ?? null;
+  const unit = measure === undefined ? rest.unit : units.label(measure);
+  return {
+    ...rest,
+    definedName: `job_${name}`,
+    ...(unit === undefined ? {} : { unit }),
+    value: measure !== undefined && typeof value === "number" ? units.from(measure, value) : value,
+  };
+}

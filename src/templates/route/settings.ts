@@ -1,0 +1,115 @@
+/** What the camera's reading is corrected with: the row's own where it has one, else the asset's or the job's. */
+import type { Computed } from "./columns.js";
+import { fromAssets, fromWindows, given, joined } from "./formula.js";
+import type { SheetUnits } from "./sheet-units.js";
+
+const WHERE = "Looked up";
+const USED = "Settings used";
+
+export function settingsColumns(units: SheetUnits): Computed[] {
+  return [
+    { key: "location", group: WHERE, width: 150, formula: `=${fromAssets("location", '""', '"not in Assets"')}` },
+    { key: "component", group: WHERE, width: 170, formula: `=${fromAssets("component")}` },
+    {
+      key: "view",
+      group: WHERE,
+      width: 68,
+      note: "Direct: the part itself. Indirect: what insulates it. Enclosed: only the enclosure.",
+      formula: `=${fromAssets("view", '"direct"', '"direct"')}`,
+    },
+    {
+      key: "emissivity_used",
+      group: USED,
+      width: 84,
+      folded: true,
+      format: "0.00",
+      note: "The row's, else that of the asset's surface in Surfaces.",
+      formula: `=IF([asset_id]="","",IF([emissivity]<>"",[emissivity],XLOOKUP(${fromAssets("surface", '"none"')},SurfaceList[surface],${given("SurfaceList[emissivity]")},"")))`,
+    },
+    {
+      key: "reflected_used",
+      group: USED,
+      width: 84,
+      folded: true,
+      measure: "temperature",
+      format: "0.0",
+      note: "The row's, else the job's: the one for outdoors where the air is taken outdoors or the asset stands there.",
+      formula:
+        `=LET(outdoors,([air_taken]="outdoors")+(${fromAssets("access")}="outdoor"),` +
+        `IF([asset_id]="","",IF([reflected]<>"",[reflected],IF(outdoors>0,${given("job_reflected_outdoors")},${given("job_reflected")}))))`,
+    },
+    {
+      key: "path_air_used",
+      group: USED,
+      width: 84,
+      folded: true,
+      measure: "temperature",
+      format: "0.0",
+      note: "The row's, else the surrounding air unless it was taken in the enclosure, else the job's.",
+      formula:
+        `=IF([asset_id]="","",IF([path_air]<>"",[path_air],` +
+        `IF(([surrounding_air]<>"")*([air_taken]<>"enclosure"),[surrounding_air],${given("job_path_air")})))`,
+    },
+    {
+      key: "window",
+      group: USED,
+      width: 84,
+      folded: true,
+      note: "The window that the asset is seen through.",
+      formula: `=${fromAssets("window_id")}`,
+    },
+    {
+      key: "window_transmission",
+      group: USED,
+      width: 100,
+      folded: true,
+      format: "0.00",
+      note: "1 where there is no window.",
+      formula: `=IF([asset_id]="","",IF([window]="",1,${fromWindows("transmission")}))`,
+    },
+    {
+      key: "window_reflectance",
+      group: USED,
+      width: 96,
+      folded: true,
+      format: "0.00",
+      note: "0 where there is no window.",
+      formula: `=IF([asset_id]="","",IF([window]="",0,${fromWindows("reflectance")}))`,
+    },
+    {
+      key: "settings_missing",
+      group: USED,
+      width: 120,
+      folded: true,
+      note: "Without these a reading cannot be corrected.",
+      formula: `=IF([asset_id]="","",${missingSettings()})`,
+    },
+    {
+      key: "air_transmission",
+      group: USED,
+      width: 92,
+      format: "0.000",
+      note: "From distance, path air and humidity of the row, else of the job, for the job's band.",
+      formula:
+        `=IF(([left]&[middle]&[right]="")+([path_air_used]="")>0,"",IFERROR(GREY.AIR_TRANSMISSION(` +
+        `IF([distance]="",job_distance,[distance]),[path_air_used],IF([humidity]="",job_humidity,[humidity]),job_pressure,,job_band,${units.argument}),""))`,
+    },
+  ];
+}
+
+/** Words for the settings that neither the row nor the lists nor the job have. */
+function missingSettings(): string {
+  const missing = (condition: string, words: string): string => `IF(${condition},"${words}, ","")`;
+  const capturedUnknown = '(job_readings_are<>"apparent")*([set_emissivity]&job_set_emissivity="")';
+  return joined(
+    [
+      missing('[emissivity_used]=""', "emissivity"),
+      missing('[reflected_used]=""', "reflected"),
+      missing('[path_air_used]=""', "path air"),
+      missing('([window]<>"")*([window_transmission]="")', "transmission of window in Windows"),
+      missing('([window]<>"")*([window_temp]="")', "window temperature"),
+      missing(capturedUnknown, "set emissivity"),
+    ],
+    ", ",
+  ).slice(1);
+}

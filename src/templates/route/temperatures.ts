@@ -1,0 +1,98 @@
+/** Readings made into temperatures and rises over air. */
+import type { Computed } from "./columns.js";
+import { eachRow, given, PHASES, type Phase, phases, typedPhases } from "./formula.js";
+import type { SheetUnits } from "./sheet-units.js";
+
+const WORKING = "Working";
+
+/** Words before a number that stands for more, or less, than it says. */
+export const LIMIT_MARK = `IF([reading_is]="at least","≥ ","≤ ")`;
+
+export function temperatureColumns(units: SheetUnits): Computed[] {
+  return [
+    ...PHASES.map((phase) => corrected(phase, units)),
+    {
+      key: "limit_reading",
+      group: WORKING,
+      width: 84,
+      folded: true,
+      measure: "temperature",
+      format: "0.0",
+      note: "The reading that stands at a limit of the camera's range.",
+      formula:
+        `=IF([reading_is]="at least",${eachRow(typedPhases(""), 1, "MAX(three)")},` +
+        `IF([reading_is]="at most",${eachRow(typedPhases(""), 1, "MIN(three)")},""))`,
+    },
+    {
+      key: "air_used",
+      group: WORKING,
+      width: 72,
+      folded: true,
+      measure: "temperature",
+      format: "0.0",
+      note: "The air the rise is over: the room's where both it and the enclosure's are noted.",
+      formula: `=IF(([air_taken]="enclosure")*([room_air]<>""),[room_air],${given("[surrounding_air]")})`,
+    },
+    ...PHASES.map(correctedShown),
+    ...PHASES.map(riseShown),
+  ];
+}
+
+/** The corrected temperature as a number, "" where there is none; the columns that are read show it or say why not. */
+function corrected(phase: Phase, units: SheetUnits): Computed {
+  const set = (name: string): string => `IF([${name}]<>"",[${name}],${given(`job_${name}`)})`;
+  const back =
+    `IF(job_readings_are="corrected in the camera",IFERROR(GREY.APPARENT([${phase}],${set("set_emissivity")},${set("set_reflected")},` +
+    `job_set_air_transmission,${given("job_set_air_temp")},job_set_window_transmission,${given("job_set_window_temp")},,,,job_band,${units.argument}),""),"")`;
+  const settings =
+    `[emissivity_used],[reflected_used],[air_transmission],[path_air_used],[window_transmission],${given("[window_temp]")},` +
+    `[window_reflectance],IF([outer_reflected]<>"",[outer_reflected],${given("job_reflected")}),,job_band,${units.argument}`;
+  return {
+    key: `t_${phase}`,
+    group: WORKING,
+    width: 72,
+    folded: true,
+    measure: "temperature",
+    format: "0.0",
+    note: "Corrected temperature for reckoning. None where a setting is missing or the emissivity is below 0.3. Readings corrected in the camera are taken back to apparent ones first.",
+    formula:
+      `=LET(reading,IF([${phase}]="","",IF(job_readings_are="apparent",[${phase}],${back})),` +
+      `IF((reading="")+([settings_missing]<>"")+([air_transmission]="")+(ISNUMBER([emissivity_used])*([emissivity_used]<0.3))>0,"",` +
+      `IFERROR(GREY.CORRECTED(reading,${settings}),"")))`,
+  };
+}
+
+function correctedShown(phase: Phase): Computed {
+  return {
+    key: `corrected_${phase}`,
+    header: `corrected ${phase}`,
+    group: "Corrected",
+    width: 76,
+    measure: "temperature",
+    format: "0.0",
+    align: "right",
+    note: "Temperature of the object. ≥ or ≤ where the reading stands at a limit of the camera's range.",
+    formula:
+      `=IF([${phase}]="","",IF([t_${phase}]="",IF(([settings_missing]<>"")+([asset_id]="")>0,"",IF(ISNUMBER([emissivity_used])*([emissivity_used]<0.3),"qualitative","no answer")),` +
+      `IF([${phase}]=[limit_reading],${LIMIT_MARK}&TEXT([t_${phase}],"0.0"),[t_${phase}])))`,
+  };
+}
+
+function riseShown(phase: Phase): Computed {
+  const rise = `[t_${phase}]-[air_used]`;
+  return {
+    key: `rise_${phase}`,
+    header: `rise over air, ${phase}`,
+    group: "Rise over air",
+    width: 76,
+    measure: "difference",
+    format: "0.0",
+    align: "right",
+    formula:
+      `=IF(([t_${phase}]="")+([air_used]="")>0,"",` +
+      `IF([${phase}]=[limit_reading],${LIMIT_MARK}&TEXT(${rise},"0.0"),${rise}))`,
+  };
+}
+
+/** Highest corrected temperature of a row. */
+export const WARMEST = eachRow(phases("t"), 1, "MAX(three)");

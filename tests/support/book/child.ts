@@ -1,0 +1,98 @@
+/** Reads a BookDescription as JSON, works it out in the engine without a screen, and writes what every sheet holds. */
+import "@univerjs/engine-formula/facade";
+import "@univerjs/sheets/facade";
+import "@univerjs/sheets-formula/facade";
+import { readFileSync } from "node:fs";
+import { type ICellData, type IWorksheetData, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import { FormulaDataModel, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { catalogue } from "../../../src/functions/catalogue.js";
+import type { Cell } from "../../../src/functions/contract.js";
+import { equipEngine } from "../../../src/host/embedded/equip.js";
+import { formColumns, layOut, type SheetLayout } from "../../../src/page/book/layout.js";
+import { resolveFormula } from "../../../src/page/book/resolve.js";
+import type { BookDescription } from "../../../src/templates/contract.js";
+import type { Value, WorkedSheet } from "./worked.js";
+
+const BOOK = "book";
+const layout = layOut(JSON.parse(readFileSync(0, "utf8")) as BookDescription);
+
+const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR });
+univer.registerPlugin(UniverFormulaEnginePlugin);
+univer.registerPlugin(UniverSheetsPlugin);
+univer.registerPlugin(UniverSheetsFormulaPlugin);
+const injector = univer.__getInjector();
+const api = FUniver.newAPI(univer);
+equipEngine(injector, catalogue);
+univer.createUnit(UniverInstanceType.UNIVER_SHEET, {
+  id: BOOK,
+  sheetOrder: layout.sheets.map((sheet) => sheet.id),
+  sheets: Object.fromEntries(layout.sheets.map((sheet) => [sheet.id, sheetData(sheet)])),
+});
+
+void work();
+
+async function work(): Promise<void> {
+  const formulas = api.getFormula();
+  const ended = formulas.onCalculationEnd();
+  formulas.executeCalculation();
+  await ended;
+  process.stdout.write(JSON.stringify(layout.sheets.map(read)), () => process.exit(0));
+}
+
+/** The cells alone: what the page puts around them has its own tests. */
+function sheetData(sheet: SheetLayout): Partial<IWorksheetData> {
+  const cells: Record<number, Record<number, ICellData>> = {};
+  const put = (row: number, column: number, value: Cell | undefined): void => {
+    const isFormula = typeof value === "string" && value.startsWith("=");
+    if (isFormula) (cells[row] ??= {})[column] = { f: resolved(value, sheet.name, row) };
+    else if (value !== undefined && value !== null && value !== "")
+      (cells[row] ??= {})[column] = { v: value as string | number };
+  };
+  sheet.sheet.heading.forEach((line, row) => {
+    put(row, 0, line);
+  });
+  if (sheet.kind === "form") {
+    sheet.sheet.fields.forEach((field, line) => {
+      put(sheet.firstFieldRow + line, formColumns.value, field.value);
+    });
+  }
+  if (sheet.kind === "table") {
+    for (const { index, computed } of sheet.columns) {
+      if (computed !== undefined) put(sheet.firstRow, index, computed.formula);
+      else
+        sheet.sheet.rows.forEach((row, at) => {
+          put(sheet.firstRow + at, index, row[index]);
+        });
+    }
+  }
+  return { id: sheet.id, name: sheet.name, cellData: cells, rowCount: 4000, columnCount: 200 };
+}
+
+function resolved(formula: string, sheetName: string, row: number): string {
+  const result = resolveFormula(formula, { sheetName, row }, layout, (table) => table);
+  if (result.unresolved.length > 0) throw new Error(`${sheetName}: ${result.unresolved.join(", ")} not found`);
+  return result.formula;
+}
+
+function read(sheet: SheetLayout): WorkedSheet {
+  const worksheet = api.getActiveWorkbook()?.getSheetBySheetId(sheet.id);
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[BOOK]?.[sheet.id];
+  const value = (row: number, column: number): Value =>
+    worksheet?.getRange(row, column).getRawValue() ?? spilled?.[row]?.[column]?.v ?? null;
+  const heading = sheet.sheet.heading.map((_, row) => value(row, 0));
+  const fields: Record<string, Value> = {};
+  const columns: Record<string, Value[]> = {};
+  if (sheet.kind === "form") {
+    sheet.sheet.fields.forEach(({ definedName }, line) => {
+      if (definedName !== undefined) fields[definedName] = value(sheet.firstFieldRow + line, formColumns.value);
+    });
+  }
+  if (sheet.kind === "table") {
+    const rows = Array.from({ length: sheet.lastRow - sheet.firstRow + 1 }, (_, at) => sheet.firstRow + at);
+    for (const { column, index } of sheet.columns) columns[column.key] = rows.map((row) => value(row, index));
+  }
+  return { name: sheet.name, heading, fields, columns };
+}
