@@ -24,7 +24,7 @@ export interface FormulaReading {
 
 const BINARY = new Set(["+", "-", "*", "/", "^", "&", "=", "<", ">", "<=", ">=", "<>"]);
 const PREFIX = new Set(["+", "-", "@"]);
-const CELL_OR_COLUMN = /^\$?[A-Za-z]{1,3}(\$?\d+)?$/;
+const CELL = /^\$?[A-Za-z]{1,3}\$?\d+$/;
 const TRUTH = /^(TRUE|FALSE)$/i;
 const DEEPEST = 200;
 
@@ -141,7 +141,12 @@ class Parser {
     const next = this.peek();
     if (next?.kind === "open") return this.arguments(next, token.text);
     if (next?.kind === "bracket" && next.start === token.start + token.text.length) this.at++;
-    else if (!CELL_OR_COLUMN.test(token.text) && !TRUTH.test(token.text)) this.names.push(token.text);
+    else if (!CELL.test(token.text) && !TRUTH.test(token.text) && !this.isRangeSide()) this.names.push(token.text);
+  }
+
+  /** Whether the value just read stands beside a colon, as A does in A:A. */
+  private isRangeSide(): boolean {
+    return this.peek()?.text === ":" || this.tokens[this.at - 2]?.text === ":";
   }
 
   private afterSheet(sheet: Token): void {
