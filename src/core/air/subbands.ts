@@ -43,17 +43,17 @@ export class AirBand {
     const column = (of: (sub: SubBand) => number): Float64Array => Float64Array.from(shares, ({ sub }) => of(sub));
     this.count = shares.length;
     this.points = shares.map((s) => s.points);
-    // G(u, B, γ) = B·((1 + u/(Bγ))^γ − 1): u/(Bγ) is wanted, so a is stored over Bγ.
+    // G(u, B, γ) = B·((1 + u/(Bγ))^γ − 1): u/(Bγ) is wanted, so a is stored over Bγ; γ for 2 to the γ·ln.
     this.waterAmount = column((s) => s.a_w / (s.B_w * s.gamma_w));
     this.waterGrowth = column((s) => s.B_w);
-    this.waterExponent = column((s) => s.gamma_w);
+    this.waterExponent = column((s) => s.gamma_w * Math.LOG2E);
     this.waterTemperature = column((s) => s.n_w);
     this.selfContinuum = column((s) => s.c_s);
     this.selfTemperature = column((s) => s.n_s);
     this.foreignContinuum = column((s) => s.c_f);
     this.gasAmount = column((s) => s.a_g / (s.B_g * s.gamma_g));
     this.gasGrowth = column((s) => s.B_g);
-    this.gasExponent = column((s) => s.gamma_g);
+    this.gasExponent = column((s) => s.gamma_g * Math.LOG2E);
     this.gasTemperature = column((s) => s.n_g);
     this.carbonDioxide = column((s) => s.phi_co2);
   }

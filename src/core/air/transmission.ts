@@ -1,7 +1,6 @@
 import { AIR_MODEL } from "../../data/air-model.js";
 import type { Column } from "../correction/operands.js";
 import type { Band } from "../planck/band.js";
-import { saturationPressureOf, vapourDensityOf } from "./humidity.js";
 import {
   AIR_TEMP,
   HUMIDITY,
@@ -17,16 +16,12 @@ import {
   SOURCE_TEMP,
   within,
 } from "./limits.js";
+import { AirRows, P0 } from "./rows.js";
 import { airBand } from "./subbands.js";
-import type { AirBand, Weights } from "./subbands.js";
 
-const { T0_K: T0, P0_kPa, CO2_ref_ppm } = AIR_MODEL.constants;
-const P0 = P0_kPa * 1000;
-const CO2_REFERENCE = CO2_ref_ppm * 1e-6;
-const PASCAL_PER_KILOPASCAL = 1000;
-const METRES_PER_KILOMETRE = 1000;
-/** The model's own cap of an optical depth. */
-const DEEPEST = 90;
+const CO2_REFERENCE = AIR_MODEL.constants.CO2_ref_ppm * 1e-6;
+/** Rows worked on at a time: their columns stay in the nearest cache. */
+const RUN = 256;
 
 /** The air between camera and object. */
 export interface AirPath {
@@ -59,66 +54,6 @@ export const DEFAULT_PRESSURE = P0;
 export const DEFAULT_SOURCE_TEMP = 300;
 
 /**
- * What a sub-band takes from the temperature of the air, for all sub-bands of a band. Rows in a run mostly share one
- * temperature: it is computed when the temperature changes.
- */
-class WarmBand {
-  private readonly water: Float64Array;
-  private readonly self: Float64Array;
-  private readonly gas: Float64Array;
-  private airTemp = NaN;
-  private saturation = NaN;
-
-  constructor(
-    private readonly band: AirBand,
-    private readonly excessCo2: number,
-  ) {
-    this.water = new Float64Array(band.count);
-    this.self = new Float64Array(band.count);
-    this.gas = new Float64Array(band.count);
-  }
-
-  private warm(airTemp: number): void {
-    const { band } = this;
-    const logTheta = Math.log(T0 / airTemp);
-    for (let i = 0; i < band.count; i++) {
-      this.water[i] = band.waterAmount[i]! * Math.exp(band.waterTemperature[i]! * logTheta);
-      this.self[i] = band.selfContinuum[i]! * Math.exp(band.selfTemperature[i]! * logTheta);
-      this.gas[i] =
-        band.gasAmount[i]! *
-        Math.exp(band.gasTemperature[i]! * logTheta) *
-        (1 + band.carbonDioxide[i]! * this.excessCo2);
-    }
-    this.saturation = saturationPressureOf(airTemp);
-    this.airTemp = airTemp;
-  }
-
-  /** τ = Σ W·exp(−k) / Σ W over the sub-bands, k from water lines, water continuum and the mixed gases. */
-  transmission(distance: number, airTemp: number, humidity: number, pressure: number, weights: Weights): number {
-    if (airTemp !== this.airTemp) this.warm(airTemp);
-    const { band, water, self, gas } = this;
-    const vapour = this.saturation * humidity;
-    const p = pressure / P0;
-    const w = vapourDensityOf(vapour, airTemp) * distance;
-    const selfDensity = (vapour / PASCAL_PER_KILOPASCAL) * w;
-    const foreignDensity = p * w;
-    // u over B·γ: the pressure that broadens the lines also divides; in the gases it cancels the pressure of the amount.
-    const waterRatio = w / p;
-    const gasRatio = (distance / METRES_PER_KILOMETRE) * (T0 / airTemp);
-    let sum = 0;
-    for (let i = 0; i < band.count; i++) {
-      const waterLines =
-        band.waterGrowth[i]! * (Math.exp(band.waterExponent[i]! * Math.log(1 + water[i]! * waterRatio)) - 1);
-      const gasLines = band.gasGrowth[i]! * (Math.exp(band.gasExponent[i]! * Math.log(1 + gas[i]! * gasRatio)) - 1);
-      const continuum = self[i]! * selfDensity + band.foreignContinuum[i]! * foreignDensity;
-      const depth = p * (waterLines + gasLines) + continuum;
-      sum += weights.each[i]! * Math.exp(depth > DEEPEST ? -DEEPEST : -depth);
-    }
-    return sum / weights.total;
-  }
-}
-
-/**
  * Transmission of the air on a level path near the ground, mean over the band as the source fills it [-].
  * @param path see `AirPath`
  * @param band within 3.0–14.7 µm; below some 100 cm⁻¹ of width the model's own sub-bands show
@@ -144,13 +79,11 @@ export function airTransmission(path: AirPath, band: Band): number {
   requireCarbonDioxide(co2);
   requireAirBand(band);
   const parts = airBand(band);
-  return new WarmBand(parts, co2 / CO2_REFERENCE - 1).transmission(
-    distance,
-    airTemp,
-    humidity,
-    pressure,
-    parts.weightsAt(sourceTemp),
-  );
+  const row = new AirRows(parts, co2 / CO2_REFERENCE - 1, 1);
+  const out = new Float64Array(1);
+  row.add(distance, airTemp, humidity, pressure);
+  row.transmissions(parts.weightsAt(sourceTemp), out, 0);
+  return out[0]!;
 }
 
 /**
@@ -165,15 +98,19 @@ export function airTransmissionBlock(columns: AirColumns, band: Band, out: Float
   requireCarbonDioxide(co2);
   requireAirBand(band);
   const parts = airBand(band);
-  const warm = new WarmBand(parts, co2 / CO2_REFERENCE - 1);
+  const run = new AirRows(parts, co2 / CO2_REFERENCE - 1, RUN);
   const distance = reader(columns.distance);
   const airTemp = reader(columns.airTemp);
   const humidity = reader(columns.humidity);
   const pressure = reader(columns.pressure ?? DEFAULT_PRESSURE);
   const sourceTemp = reader(columns.sourceTemp ?? DEFAULT_SOURCE_TEMP);
-  let weights: Weights | undefined;
-  let weighed = NaN;
+  // The run in hand: rows without a gap, seen against one source temperature.
+  let start = 0;
+  let source = NaN;
   let bad = 0;
+  const finishRun = (end: number): void => {
+    if (end > start) run.transmissions(parts.weightsAt(source), out, start);
+  };
   for (let i = 0; i < out.length; i++) {
     const d = distance(i);
     const t = airTemp(i);
@@ -187,16 +124,20 @@ export function airTransmissionBlock(columns: AirColumns, band: Band, out: Float
       within(p, PRESSURE) &&
       within(s, SOURCE_TEMP)
     )) {
+      finishRun(i);
+      start = i + 1;
       out[i] = NaN;
       bad++;
       continue;
     }
-    if (weights === undefined || s !== weighed) {
-      weights = parts.weightsAt(s);
-      weighed = s;
+    if (s !== source || i - start === RUN) {
+      finishRun(i);
+      start = i;
+      source = s;
     }
-    out[i] = warm.transmission(d, t, h, p, weights);
+    run.add(d, t, h, p);
   }
+  finishRun(out.length);
   return bad;
 }
 

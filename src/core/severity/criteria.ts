@@ -43,7 +43,7 @@ export function bandsFor(criteria: CriteriaSet, reference: ReferenceKind): reado
  * @throws REFUSED "view"
  */
 export function requireView(criteria: CriteriaSet, view: View): void {
-  if (view !== "enclosed" && criteria.views.includes(view)) return;
+  if (criteria.views.includes(view)) return;
   const key = view === "enclosed" ? "enclosed-not-graded" : "view-not-in-criteria";
   const hint = { key, values: { criteria: criteria.name, view, has: criteria.views.join(", ") } };
   throw new GreybodyError({ code: "REFUSED", argument: "view", given: view, hint });

@@ -87,6 +87,12 @@ describe("what must hold", () => {
     }
   });
 
+  it("is next to nothing where water blocks the band, and still a number", () => {
+    const wet = airTransmission({ distance: 1000, airTemp: kelvin(50), humidity: 1 }, flatBand(5.8, 6.2));
+    expect(wet).toBeGreaterThan(0);
+    expect(wet).toBeLessThan(1e-30);
+  });
+
   it("is the same for a response table with one factor, and for a band cut into segments", () => {
     const flat = airTransmission(path(), LONG_WAVE);
     expect(airTransmission(path(), responseBand([7.5, 14], [0.3, 0.3]))).toBeCloseTo(flat, 14);
@@ -161,11 +167,16 @@ describe("refusals", () => {
       expect(airTransmission(path(change), LONG_WAVE)).toBeLessThan(1);
     }
     expect(airTransmission(path(), flatBand(3, 14.7))).toBeLessThan(1);
+    const rankine = (f: number): number => ((f + 459.67) * 5) / 9;
+    for (const f of [-49, 149]) expect(airTransmission(path({ airTemp: rankine(f) }), LONG_WAVE)).toBeLessThan(1);
+    for (const f of [-22, 122]) {
+      expect(airTransmission(path({ airTemp: rankine(f), distance: 1000 * (1 + 1e-12) }), LONG_WAVE)).toBeLessThan(1);
+    }
   });
 });
 
 describe("block form", () => {
-  const rows = 500;
+  const rows = 700;
   const fill = (of: (i: number) => number): Float64Array => Float64Array.from({ length: rows }, (_, i) => of(i));
   const distance = fill((i) => (i * 7) % 1000);
   const airTemp = fill((i) => kelvin(-30 + ((i * 13) % 80)));
@@ -174,17 +185,25 @@ describe("block form", () => {
   const sourceTemp = fill((i) => 260 + ((i * 31) % 400));
 
   it.each(Object.entries(BANDS))("gives what the single form gives, every column: %s", (_, band) => {
-    const out = new Float64Array(rows);
-    expect(airTransmissionBlock({ distance, airTemp, humidity, pressure, sourceTemp }, band, out)).toBe(0);
-    for (let i = 0; i < rows; i++) {
-      const one = {
-        distance: distance[i]!,
-        airTemp: airTemp[i]!,
-        humidity: humidity[i]!,
-        pressure: pressure[i]!,
-        sourceTemp: sourceTemp[i]!,
-      };
-      expect(out[i]).toBe(airTransmission(one, band));
+    const columns = { distance, airTemp, humidity, pressure };
+    // One source for all rows, one a row, and one for a few rows each.
+    for (const source of [() => 300, (i: number) => sourceTemp[i]!, (i: number) => sourceTemp[i >> 3]!]) {
+      const out = new Float64Array(rows);
+      const given = fill(source);
+      expect(airTransmissionBlock({ ...columns, sourceTemp: given }, band, out)).toBe(0);
+      const single = fill((i) =>
+        airTransmission(
+          {
+            distance: distance[i]!,
+            airTemp: airTemp[i]!,
+            humidity: humidity[i]!,
+            pressure: pressure[i]!,
+            sourceTemp: given[i]!,
+          },
+          band,
+        ),
+      );
+      expect(out).toEqual(single);
     }
   });
 

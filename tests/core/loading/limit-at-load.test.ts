@@ -29,7 +29,7 @@ describe("limit at load", () => {
 
   it("needs a highest temperature above the rated load or in air above 40 °C", () => {
     expect(limit({ load: 200, surroundingAir: celsius(40) })).toBeCloseTo(105, 10);
-    expect(limit({ load: 0.7 * 3, ratedLoad: 2.1 })).toBeCloseTo(93, 6);
+    expect(limit({ load: 0.1 * 3, ratedLoad: 0.3 })).toBeCloseTo(93, 6);
     expect(refusal(() => limit({ load: 201 }))).toMatchObject({
       code: "REFUSED",
       argument: "maximum_temp",
