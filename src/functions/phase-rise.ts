@@ -8,7 +8,7 @@ import { guarded, tooMany, UNITS_ARGUMENT, unitsOf } from "./lift.js";
 import { EXPONENT_ARGUMENT, MINIMUM_LOAD_ARGUMENT, SURROUNDING_AIR } from "./load-arguments.js";
 import { errorCell } from "./messages.js";
 import { faultOfOurs } from "./prepare.js";
-import { gridOf, readNumbers } from "./read.js";
+import { gridOf, readNumbers, readTexts } from "./read.js";
 import type { NumberColumn } from "./read.js";
 import { fromSI, unitOf } from "./units.js";
 import type { Units } from "./units.js";
@@ -108,8 +108,8 @@ function evaluateSet(
     const spec = args.find((one) => one.name === error.argument);
     const grid = gridOf(inputs[spec ? args.indexOf(spec) : 0]);
     const width = grid[0]?.length ?? 1;
-    const given =
-      k !== undefined && spec?.whole === true ? (grid[Math.floor(k / width)]?.[k % width] ?? null) : undefined;
+    const cell = spec?.whole === true ? k : grid.length === 1 ? 0 : set * width;
+    const given = spec && cell !== undefined ? (grid[Math.floor(cell / width)]?.[cell % width] ?? null) : undefined;
     return errorCell(error, spec, given, unitOf(spec?.quantity ?? "number", units), units);
   };
   const phase = (values: Float64Array): (number | undefined)[] =>
@@ -141,6 +141,9 @@ function evaluate(inputs: readonly Input[]): Grid {
   beginCall();
   const excess = tooMany(PHASE_RISE, inputs);
   if (excess) return [[excess]];
+  const named = readTexts(UNITS_ARGUMENT, inputs[args.indexOf(UNITS_ARGUMENT)], unitOf("text", "C"));
+  const [fault] = named.faults?.values() ?? [];
+  if (fault) return [[fault]];
   const [units = "C", second] = unitsOf(args, inputs);
   if (second) return [[{ error: "#VALUE!", message: "units: one call takes one system of units, C or F." }]];
   return evaluateIn(inputs, units);

@@ -3,7 +3,7 @@ import { requireTemperature } from "../correction/settings.js";
 import { GreybodyError, inRange, requireInRange } from "../errors.js";
 import { completeLaw, LOAD, loadRatio, REFERENCE_LOAD, requireCurrent, requireEnough } from "./load.js";
 import type { LoadLaw, NamedLoad } from "./load.js";
-import { projection, requireRise } from "./rise-at-load.js";
+import { projection, requireNotColder } from "./rise-at-load.js";
 
 export interface PhaseRiseInputs extends LoadLaw {
   /** Temperature of each phase [K]; undefined where not given. */
@@ -38,7 +38,7 @@ export function phaseRise(inputs: PhaseRiseInputs): (number | GreybodyError)[] {
       const load: NamedLoad = { argument: "loads", value: requireGiven("loads", loads[i], phase) };
       requireTemperature("temps", given);
       const rise = given - surroundingAir;
-      requireRise("temps", rise);
+      requireNotColder("temps", rise);
       const ratio =
         commonLoad === undefined
           ? shareOfLargest(load, largest, minimumLoad)

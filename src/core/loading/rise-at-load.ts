@@ -19,7 +19,8 @@ export interface RiseAtLoadInputs extends LoadLaw {
  */
 export function riseAtLoad({ rise, load, referenceLoad, ...law }: RiseAtLoadInputs): number {
   const { exponent, minimumLoad } = completeLaw(law);
-  requireRise("rise", rise);
+  requireInRange("rise", rise, RISE);
+  requireNotColder("rise", rise);
   const found = { argument: "load", value: load };
   const ratio = loadRatio(found, { argument: "reference_load", value: referenceLoad }, minimumLoad);
   return rise * projection(found, ratio, exponent, minimumLoad);
@@ -27,10 +28,9 @@ export function riseAtLoad({ rise, load, referenceLoad, ...law }: RiseAtLoadInpu
 
 /**
  * A rise that the current can have made, but for the chance of two readings.
- * @throws INVALID the argument; REFUSED "negative-rise"
+ * @throws REFUSED "negative-rise"
  */
-export function requireRise(argument: string, rise: number): void {
-  requireInRange(argument, rise, RISE);
+export function requireNotColder(argument: string, rise: number): void {
   if (rise < -RULES.colder_than_ambient.value - RATIO_SLACK) {
     throw new GreybodyError({
       code: "REFUSED",

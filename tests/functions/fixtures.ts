@@ -1,0 +1,9 @@
+import type { Fixture } from "./fixture.js";
+import { correction } from "./fixtures/correction.js";
+import { help } from "./fixtures/help.js";
+import { load } from "./fixtures/load.js";
+import { severity } from "./fixtures/severity.js";
+import { transmission } from "./fixtures/transmission.js";
+
+/** One for each function of the catalogue; uniform.test.ts fails for a function that has none. */
+export const fixtures: readonly Fixture[] = [...correction, ...transmission, ...load, ...severity, ...help];
