@@ -91,7 +91,7 @@ export function fromGrid(grid: Grid): BaseValueObject {
 }
 
 /** An empty cell is handed on as the empty text: the engine would show it as 0. */
-export function fromCell(cell: Cell): BaseValueObject {
+function fromCell(cell: Cell): BaseValueObject {
   if (typeof cell === "number")
     return Number.isFinite(cell) ? NumberValueObject.create(cell) : errorValue("#NUM!", plainMessage("#NUM!"));
   if (typeof cell === "string") return StringValueObject.create(cell);
