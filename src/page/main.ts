@@ -4,7 +4,7 @@ import "./styles/layout.css";
 import "./styles/grid.css";
 import "./styles/panel.css";
 import { catalogue } from "../functions/catalogue.js";
-import { trouble } from "./frame/trouble.js";
+import { catchUncaught, trouble } from "./frame/trouble.js";
 import { openPage } from "./open.js";
 import { chooseBook } from "./which-book.js";
 
@@ -16,6 +16,10 @@ const starting = (detail: unknown): void => {
   line.report("The workbook could not be opened. Reload the page; if that does not help, this is the reason:", detail);
 };
 
+// Univer throws some of its troubles past everybody; once the workbook is open they are no reason to give it up.
+catchUncaught((detail) => {
+  if (globalThis.greybody === undefined) starting(detail);
+});
 chooseBook()
   .then((book) => openPage({ root, book, specs: catalogue, report: line.report }))
   .then((handle) => {

@@ -6,6 +6,7 @@ import { layOut } from "./book/layout.js";
 import { liveBook, type LiveBook } from "./book/live.js";
 import { bookSnapshot } from "./book/snapshot.js";
 import { offerChoices } from "./edit/choices.js";
+import { type FirstSay, takeFirstSay } from "./edit/first-say.js";
 import { lockWorkedOutCells } from "./edit/locks.js";
 import { normaliseWrites } from "./edit/normalise.js";
 import { spareLockedCells } from "./edit/pasting.js";
@@ -19,6 +20,7 @@ import { sheetTabs } from "./frame/tabs.js";
 import { followTheme, prefersDark } from "./frame/theme.js";
 import type { Trouble } from "./frame/trouble.js";
 import { functionDescriptions } from "./grid/descriptions.js";
+import { measureHeadings } from "./grid/measure.js";
 import { startGrid } from "./grid/univer.js";
 import { debugHandle, type Handle } from "./handle.js";
 import { calculating } from "./show/calculating.js";
@@ -36,7 +38,7 @@ export interface PageOptions {
 
 export function openPage({ root, book, specs, report }: PageOptions): Handle {
   const layout = layOut(book);
-  const snapshot = bookSnapshot(layout);
+  const snapshot = bookSnapshot(layout, measureHeadings());
   const channelName = `greybody-${String(performance.timeOrigin)}-${String(Math.random()).slice(2)}`;
   const worker = new Worker(`worker.js#${channelName}`);
   worker.addEventListener("error", (event) => {
@@ -57,10 +59,16 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
     panel: panel.root,
   });
 
-  const grid = startGrid({ container: frame.grid, worker, descriptions: functionDescriptions(specs), darkMode: prefersDark() });
+  const grid = startGrid({
+    container: frame.grid,
+    worker,
+    descriptions: functionDescriptions(specs),
+    darkMode: prefersDark(),
+  });
+  const firstSay = takeFirstSay(grid.univer.__getInjector());
   grid.univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
   const live = liveBook(grid, layout);
-  attachEditing(live, status.say);
+  attachEditing(live, firstSay, status.say);
   attachShowing(live, messages, frame.stage);
   busy.attach(live);
   bar.attach(live);
@@ -72,10 +80,10 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   return debugHandle(live, messages, busy);
 }
 
-function attachEditing(book: LiveBook, say: (message: string) => void): void {
+function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {
   lockWorkedOutCells(book, say);
-  spareLockedCells(book, say);
-  normaliseWrites(book, (unresolved) => {
+  spareLockedCells(book, firstSay, say);
+  normaliseWrites(book, firstSay, (unresolved) => {
     say(`Not found: ${unresolved.join(", ")}. Table and column names are those of the headings.`);
   });
   settleTables(book);

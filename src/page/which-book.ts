@@ -1,10 +1,10 @@
 /** Which workbook the page opens: the demo route, or with ?book=NAME the description books/NAME.json beside the page. */
 import type { BookDescription } from "../templates/contract.js";
-import { emptyBook } from "./empty-book.js";
+import { demoRoute } from "../templates/route/demo/route.js";
 
 export async function chooseBook(): Promise<BookDescription> {
   const name = new URLSearchParams(location.search).get("book");
-  if (name === null) return emptyBook;
+  if (name === null) return demoRoute();
   if (!/^[\w-]+$/.test(name)) throw new Error(`"${name}" is no name of a book: letters, digits, - and _ only.`);
   const answer = await fetch(`books/${name}.json`);
   if (!answer.ok) throw new Error(`There is no book "${name}" here (${String(answer.status)}).`);

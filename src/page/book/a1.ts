@@ -24,21 +24,24 @@ export function cellAddress(place: CellPlace): string {
   return columnLetters(place.column) + String(place.row + 1);
 }
 
-export function boxAddress(box: Box): string {
-  const start = cellAddress({ row: box.startRow, column: box.startColumn });
-  const end = cellAddress({ row: box.endRow, column: box.endColumn });
-  return start === end ? start : `${start}:${end}`;
-}
-
 /** A sheet's name as it stands before "!" in a formula. */
 export function quoteSheet(name: string): string {
-  return /^[A-Za-z_][A-Za-z0-9_]*$/.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
+  return /^[A-Za-z_][A-Za-z0-9_]*$/.test(name) && !/^[A-Za-z]{1,3}\d+$/.test(name)
+    ? name
+    : `'${name.replaceAll("'", "''")}'`;
 }
 
 export function contains(box: Box, place: CellPlace): boolean {
-  return place.row >= box.startRow && place.row <= box.endRow && place.column >= box.startColumn && place.column <= box.endColumn;
+  return (
+    place.row >= box.startRow &&
+    place.row <= box.endRow &&
+    place.column >= box.startColumn &&
+    place.column <= box.endColumn
+  );
 }
 
 export function intersects(a: Box, b: Box): boolean {
-  return a.startRow <= b.endRow && a.endRow >= b.startRow && a.startColumn <= b.endColumn && a.endColumn >= b.startColumn;
+  return (
+    a.startRow <= b.endRow && a.endRow >= b.startRow && a.startColumn <= b.endColumn && a.endColumn >= b.startColumn
+  );
 }

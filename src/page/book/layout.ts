@@ -1,5 +1,12 @@
 /** Where everything in a described workbook stands: pure arithmetic over the description, no grid. */
-import type { BookDescription, ColumnDescription, ComputedColumn, FormSheet, NotesSheet, TableSheet } from "../../templates/contract.js";
+import type {
+  BookDescription,
+  ColumnDescription,
+  ComputedColumn,
+  FormSheet,
+  NotesSheet,
+  TableSheet,
+} from "../../templates/contract.js";
 import type { CellPlace } from "./a1.js";
 
 export interface BookLayout {
@@ -66,7 +73,11 @@ export function layOut(book: BookDescription): BookLayout {
     if (form.kind !== "form") continue;
     form.sheet.fields.forEach((field, line) => {
       if (field.definedName === undefined) return;
-      names.set(field.definedName.toLowerCase(), { sheetName: form.name, row: form.firstFieldRow + line, column: formColumns.value });
+      names.set(field.definedName.toLowerCase(), {
+        sheetName: form.name,
+        row: form.firstFieldRow + line,
+        column: formColumns.value,
+      });
     });
   }
   return { book, sheets, names };

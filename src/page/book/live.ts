@@ -1,9 +1,23 @@
 /** The open book: the description's layout together with what the grid holds now. */
-import { ICommandService, type Injector, IUniverInstanceService, UniverInstanceType, type Workbook, type Worksheet } from "@univerjs/core";
+import {
+  ICommandService,
+  type Injector,
+  IUniverInstanceService,
+  UniverInstanceType,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
 import { TableManager } from "@univerjs/sheets-table";
 import type { Grid } from "../grid/univer.js";
 import { type CellPlace, contains } from "./a1.js";
-import { type BookLayout, type ColumnPlace, columnAt, type SheetLayout, type TableLayout, tableSheets } from "./layout.js";
+import {
+  type BookLayout,
+  type ColumnPlace,
+  columnAt,
+  type SheetLayout,
+  type TableLayout,
+  tableSheets,
+} from "./layout.js";
 import type { BodyRows } from "./resolve.js";
 import { bookId } from "./snapshot.js";
 
@@ -18,7 +32,7 @@ export interface LiveBook {
   /** The description of a sheet; undefined for a sheet that a person added. */
   sheet(sheetId: string): SheetLayout | undefined;
   activeSheetId(): string;
-  rowsOf(table: TableLayout): BodyRows;
+  readonly rowsOf: (table: TableLayout) => BodyRows;
   /** Which table column a body cell belongs to. */
   bodyColumn(sheetId: string, place: CellPlace): ColumnPlace | undefined;
 }
@@ -32,7 +46,8 @@ export function liveBook(grid: Grid, layout: BookLayout): LiveBook {
     const range = manager.getTableById(bookId, table.tableId)?.getRange();
     return range === undefined ? table : { firstRow: range.startRow + 1, lastRow: range.endRow };
   };
-  const sheet = (sheetId: string): SheetLayout | undefined => layout.sheets.find((candidate) => candidate.id === sheetId);
+  const sheet = (sheetId: string): SheetLayout | undefined =>
+    layout.sheets.find((candidate) => candidate.id === sheetId);
   return {
     layout,
     injector,

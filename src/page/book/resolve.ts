@@ -51,8 +51,10 @@ function resolveNames(formula: string, sheetName: string, layout: BookLayout): s
   const tokens = tokenize(formula);
   return tokens
     .map((token, at) => {
-      const place = token.kind === "name" && !isCall(tokens, at) ? layout.names.get(token.text.toLowerCase()) : undefined;
-      if (place === undefined || tokens[at - 1]?.kind === "sheet" || tokens[at + 1]?.kind === "bracket") return token.text;
+      const place =
+        token.kind === "name" && !isCall(tokens, at) ? layout.names.get(token.text.toLowerCase()) : undefined;
+      if (place === undefined || tokens[at - 1]?.kind === "sheet" || tokens[at + 1]?.kind === "bracket")
+        return token.text;
       const address = cellAddress(place).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
       return place.sheetName === sheetName ? address : `${quoteSheet(place.sheetName)}!${address}`;
     })

@@ -1,8 +1,19 @@
 /** Fills the three kinds of sheets: form, notes, and table with spills beside it. */
 import { BooleanNumber, type IWorksheetData } from "@univerjs/core";
+import { headerHeight, heading } from "./header.js";
 import { type FormLayout, formColumns, type NotesLayout, type TableLayout } from "./layout.js";
-import type { SheetWriter } from "./snapshot.js";
-import { bodyStyle, fieldStyle, groupStyle, headerStyle, labelStyle, lineStyle, noteStyle, subheadingStyle, unitStyle } from "./styles.js";
+import type { SheetWriter } from "./writer.js";
+import {
+  bodyStyle,
+  fieldStyle,
+  groupStyle,
+  headerStyle,
+  labelStyle,
+  lineStyle,
+  noteStyle,
+  subheadingStyle,
+  unitStyle,
+} from "./styles.js";
 
 type Shape = Partial<IWorksheetData>;
 
@@ -18,7 +29,12 @@ export function fillForm(form: FormLayout, writer: SheetWriter): Shape {
     }
     const computed = typeof field.value === "string" && field.value.startsWith("=");
     writer.put(row, formColumns.label, field.label, labelStyle);
-    writer.put(row, formColumns.value, field.value, fieldStyle(field.format, computed, typeof field.value === "number"));
+    writer.put(
+      row,
+      formColumns.value,
+      field.value,
+      fieldStyle(field.format, computed, typeof field.value === "number"),
+    );
     if (field.unit !== undefined) writer.put(row, formColumns.unit, field.unit, unitStyle);
     if (field.note !== undefined) writer.put(row, formColumns.note, field.note, noteStyle);
   });
@@ -43,31 +59,33 @@ export function fillNotes(notes: NotesLayout, writer: SheetWriter): Shape {
 
 export function fillTable(table: TableLayout, writer: SheetWriter): Shape {
   const columnData: NonNullable<Shape["columnData"]> = { [table.gap]: { w: 14 } };
+  const headings = table.columns.map((place) => heading(place, writer.measure));
   let group = "";
-  for (const { column, index, computed } of table.columns) {
-    columnData[index] = { w: column.width, hd: column.folded === true ? BooleanNumber.TRUE : BooleanNumber.FALSE };
-    if (column.group !== group || index === table.gap + 1) writer.words(table.groupRow, index, column.group + overhang, groupStyle);
+  table.columns.forEach(({ column, index, computed }, at) => {
+    const { text, width } = headings[at]!;
+    columnData[index] = { w: width, hd: column.folded === true ? BooleanNumber.TRUE : BooleanNumber.FALSE };
+    if (column.group !== group || index === table.gap + 1)
+      writer.words(table.groupRow, index, column.group + overhang, groupStyle);
     group = column.group;
-    writer.words(table.headerRow, index, headerText(column.header, column.unit, computed !== undefined), headerStyle(column, computed !== undefined));
+    writer.words(table.headerRow, index, text, headerStyle(column, computed !== undefined));
     const style = bodyStyle(column, computed !== undefined);
     for (let row = table.firstRow; row <= table.lastRow; row++) {
       const formula = row === table.firstRow ? computed?.formula : undefined;
       const value = computed === undefined ? table.sheet.rows[row - table.firstRow]?.[index] : formula;
       writer.put(row, index, value, style);
     }
-  }
+  });
   const frozen = table.sheet.frozenColumns;
   return {
     rowCount: table.lastRow + 1,
     columnCount: table.lastColumn + 1,
     columnData,
-    rowData: { [table.groupRow]: { h: 22 }, [table.headerRow]: { h: 44 } },
-    freeze: { xSplit: frozen, ySplit: table.headerRow + 1, startRow: table.headerRow + 1, startColumn: frozen === 0 ? -1 : frozen },
+    rowData: { [table.groupRow]: { h: 22 }, [table.headerRow]: { h: headerHeight(headings) } },
+    freeze: {
+      xSplit: frozen,
+      ySplit: table.headerRow + 1,
+      startRow: table.headerRow + 1,
+      startColumn: frozen === 0 ? -1 : frozen,
+    },
   };
-}
-
-/** Two lines: the name ("=" before it where the sheet works it out) and the unit. */
-function headerText(header: string, unit: string | undefined, computed: boolean): string {
-  const name = computed ? `= ${header}` : header;
-  return unit === undefined ? name : `${name}\n${unit}`;
 }

@@ -1,8 +1,18 @@
 /** A described book as the grid's own data. */
-import { BooleanNumber, CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType } from "@univerjs/core";
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+} from "@univerjs/core";
 import { type Cell, isCellError } from "../../functions/contract.js";
+import type { Measure } from "./header.js";
 import type { BookLayout, FormLayout, NotesLayout, SheetLayout, TableLayout } from "./layout.js";
 import { resolveFormula } from "./resolve.js";
+import type { SheetWriter } from "./writer.js";
 import { fillForm, fillNotes, fillTable } from "./sheets.js";
 import { bookStyle, headingStyle, titleStyle } from "./styles.js";
 import { tableResource } from "./table.js";
@@ -11,14 +21,7 @@ export const bookId = "greybody-book";
 const spareRows = 2000;
 const spareColumns = 12;
 
-/** Writes cells of one sheet; formulas are resolved and normalised on the way in. */
-export interface SheetWriter {
-  put(row: number, column: number, value: Cell | undefined, style: IStyleData): void;
-  /** A cell that holds words even if they begin with "=". */
-  words(row: number, column: number, text: string, style: IStyleData): void;
-}
-
-export function bookSnapshot(layout: BookLayout): IWorkbookData {
+export function bookSnapshot(layout: BookLayout, measure: Measure): IWorkbookData {
   const styles: Record<string, IStyleData> = {};
   const styleIds = new Map<string, string>();
   const styleId = (style: IStyleData): string => {
@@ -31,7 +34,7 @@ export function bookSnapshot(layout: BookLayout): IWorkbookData {
     return id;
   };
   const sheets: Record<string, Partial<IWorksheetData>> = {};
-  for (const sheet of layout.sheets) sheets[sheet.id] = sheetData(sheet, layout, styleId);
+  for (const sheet of layout.sheets) sheets[sheet.id] = sheetData(sheet, layout, measure, styleId);
   return {
     id: bookId,
     name: layout.book.title,
@@ -45,12 +48,18 @@ export function bookSnapshot(layout: BookLayout): IWorkbookData {
   };
 }
 
-function sheetData(sheet: SheetLayout, layout: BookLayout, styleId: (style: IStyleData) => string): Partial<IWorksheetData> {
+function sheetData(
+  sheet: SheetLayout,
+  layout: BookLayout,
+  measure: Measure,
+  styleId: (style: IStyleData) => string,
+): Partial<IWorksheetData> {
   const cells: Record<number, Record<number, ICellData>> = {};
   const set = (row: number, column: number, cell: ICellData): void => {
     (cells[row] ??= {})[column] = cell;
   };
   const writer: SheetWriter = {
+    measure,
     put: (row, column, value, style) => {
       set(row, column, { ...cellData(value, { sheetName: sheet.name, row }, layout), s: styleId(style) });
     },
@@ -78,9 +87,10 @@ function sheetData(sheet: SheetLayout, layout: BookLayout, styleId: (style: ISty
 }
 
 function fill(sheet: SheetLayout, writer: SheetWriter): Partial<IWorksheetData> {
-  const fillers = { form: fillForm, notes: fillNotes, table: fillTable } as {
-    [K in SheetLayout["kind"]]: (sheet: FormLayout | NotesLayout | TableLayout, writer: SheetWriter) => Partial<IWorksheetData>;
-  };
+  const fillers = { form: fillForm, notes: fillNotes, table: fillTable } as Record<
+    SheetLayout["kind"],
+    (sheet: FormLayout | NotesLayout | TableLayout, writer: SheetWriter) => Partial<IWorksheetData>
+  >;
   return fillers[sheet.kind](sheet, writer);
 }
 

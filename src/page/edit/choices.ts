@@ -13,8 +13,20 @@ import { choicesAt } from "../show/cell-words.js";
 import { activeCell } from "../show/status.js";
 
 export function offerChoices(book: LiveBook, frame: HTMLElement): void {
-  const list = element("ul", { class: "gb-choices", role: "listbox", "aria-label": "Choices", tabindex: "-1", hidden: "" });
-  const opener = button("▾", () => { open(); }, { class: "gb-choice-button", tabindex: "-1", "aria-label": "Show the choices", hidden: "" });
+  const list = element("ul", {
+    class: "gb-choices",
+    role: "listbox",
+    "aria-label": "Choices",
+    tabindex: "-1",
+    hidden: "",
+  });
+  const opener = button(
+    "▾",
+    () => {
+      open();
+    },
+    { class: "gb-choice-button", tabindex: "-1", "aria-label": "Show the choices", hidden: "" },
+  );
   frame.append(opener, list);
   let place: CellPlace | undefined;
 
@@ -39,7 +51,13 @@ export function offerChoices(book: LiveBook, frame: HTMLElement): void {
   document.addEventListener(
     "keydown",
     (event) => {
-      if (event.altKey && event.key === "ArrowDown" && list.hidden && frame.contains(document.activeElement) && open()) {
+      if (
+        event.altKey &&
+        event.key === "ArrowDown" &&
+        list.hidden &&
+        frame.contains(document.activeElement) &&
+        open()
+      ) {
         event.preventDefault();
         event.stopPropagation();
       }
@@ -57,7 +75,9 @@ export function offerChoices(book: LiveBook, frame: HTMLElement): void {
     else return;
     event.preventDefault();
   });
-  list.addEventListener("focusout", () => { close(false); });
+  list.addEventListener("focusout", () => {
+    close(false);
+  });
 
   function open(): boolean {
     place = activeCell(book);
@@ -93,7 +113,9 @@ export function offerChoices(book: LiveBook, frame: HTMLElement): void {
   }
 
   function choose(index: number): void {
-    [...list.children].forEach((option, at) => { option.setAttribute("aria-selected", String(at === index)); });
+    [...list.children].forEach((option, at) => {
+      option.setAttribute("aria-selected", String(at === index));
+    });
     list.setAttribute("aria-activedescendant", `gb-choice-${String(index)}`);
     list.children[index]?.scrollIntoView({ block: "nearest" });
   }
@@ -116,7 +138,12 @@ export function offerChoices(book: LiveBook, frame: HTMLElement): void {
     if (value === undefined || at === undefined) return;
     const range = { startRow: at.row, endRow: at.row, startColumn: at.column, endColumn: at.column };
     const content = { v: value, t: null, p: null, f: null, si: null };
-    void book.commands.executeCommand(SetRangeValuesCommand.id, { unitId: bookId, subUnitId: book.activeSheetId(), range, value: content });
+    void book.commands.executeCommand(SetRangeValuesCommand.id, {
+      unitId: bookId,
+      subUnitId: book.activeSheetId(),
+      range,
+      value: content,
+    });
   }
 
   /** Beside or below the selected cell, inside the frame. */

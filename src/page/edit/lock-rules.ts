@@ -13,7 +13,12 @@ export function contentLock(book: LiveBook, sheetId: string, box: Box): Lock | u
   const { firstRow, lastRow } = book.rowsOf(sheet);
   const header: Box = { startRow: firstRow - 2, endRow: firstRow - 1, startColumn: 0, endColumn: sheet.lastColumn };
   if (intersects(header, box)) return "The column headings are fixed: formulas on this sheet go by them.";
-  const computed: Box = { startRow: firstRow, endRow: lastRow, startColumn: sheet.gap + 1, endColumn: sheet.lastColumn };
+  const computed: Box = {
+    startRow: firstRow,
+    endRow: lastRow,
+    startColumn: sheet.gap + 1,
+    endColumn: sheet.lastColumn,
+  };
   if (!intersects(computed, box)) return undefined;
   const first = columnAt(sheet, Math.max(box.startColumn, computed.startColumn));
   const name = first === undefined ? "This column" : `"${first.column.header}"`;
@@ -32,18 +37,25 @@ export function structureLock(
   if (sheet === undefined || sheet.kind === "notes") return undefined;
   if (sheet.kind === "form") {
     const end = sheet.firstFieldRow + sheet.sheet.fields.length;
-    const inside = kind === "columns" ? box.startColumn <= 3 : box.startRow < end && (kind === "rows" || box.startColumn <= 3);
+    const inside =
+      kind === "columns" ? box.startColumn <= 3 : box.startRow < end && (kind === "rows" || box.startColumn <= 3);
     return inside ? "The lines of this sheet are fixed: formulas on other sheets go by them." : undefined;
   }
   const { firstRow, lastRow } = book.rowsOf(sheet);
   if (kind === "columns") {
-    return box.startColumn <= sheet.lastColumn ? "The columns of this sheet are fixed. Columns of your own go to the right of them." : undefined;
+    return box.startColumn <= sheet.lastColumn
+      ? "The columns of this sheet are fixed. Columns of your own go to the right of them."
+      : undefined;
   }
   if (kind === "cells") {
     const inside = box.startColumn <= sheet.lastColumn && box.startRow <= lastRow;
-    return inside ? "On this sheet only whole rows can be put in or taken out, so that a row stays one item." : undefined;
+    return inside
+      ? "On this sheet only whole rows can be put in or taken out, so that a row stays one item."
+      : undefined;
   }
   if (box.startRow < firstRow) return "The rows down to the column headings are fixed. New rows go below them.";
-  const whole = contains(box, { row: firstRow, column: box.startColumn }) && contains(box, { row: lastRow, column: box.startColumn });
+  const whole =
+    contains(box, { row: firstRow, column: box.startColumn }) &&
+    contains(box, { row: lastRow, column: box.startColumn });
   return removes && whole ? "At least one row of the table stays, or there would be nothing to type into." : undefined;
 }

@@ -12,10 +12,7 @@ import {
   InsertColCommand,
   InsertRangeMoveDownCommand,
   InsertRangeMoveRightCommand,
-  InsertRowCommand,
-  MoveColsCommand,
   MoveRangeCommand,
-  MoveRowsCommand,
   RemoveColCommand,
   RemoveRowCommand,
   SetRangeValuesCommand,
@@ -45,12 +42,12 @@ const content: readonly string[] = [
   MoveRangeCommand.id,
 ];
 const structure: Readonly<Record<string, "rows" | "columns" | "cells">> = {
-  [InsertRowCommand.id]: "rows",
+  "sheet.command.insert-row": "rows",
   [RemoveRowCommand.id]: "rows",
-  [MoveRowsCommand.id]: "rows",
+  "sheet.command.move-rows": "rows",
   [InsertColCommand.id]: "columns",
   [RemoveColCommand.id]: "columns",
-  [MoveColsCommand.id]: "columns",
+  "sheet.command.move-cols": "columns",
   // The table's own ways to take a sheet apart; the plugin does not export them.
   "sheet.command.table-insert-col": "columns",
   "sheet.command.table-insert-column-at": "columns",
@@ -87,7 +84,10 @@ export function lockWorkedOutCells(book: LiveBook, say: (message: string) => voi
       const removes = info.id === RemoveRowCommand.id;
       for (const box of touched(params)) refuse(structureLock(book, sheetId, kind, box, removes));
     } else if (content.includes(info.id)) {
-      const boxes = info.id === SetRangeValuesCommand.id ? [writtenBox(params)].filter((box) => box !== undefined) : touched(params);
+      const boxes =
+        info.id === SetRangeValuesCommand.id
+          ? [writtenBox(params)].filter((box) => box !== undefined)
+          : touched(params);
       for (const box of boxes) refuse(contentLock(book, sheetId, box));
     }
   });
@@ -96,6 +96,9 @@ export function lockWorkedOutCells(book: LiveBook, say: (message: string) => voi
     const named = [params.range, params.fromRange, params.toRange, params.targetRange, ...(params.ranges ?? [])];
     const boxes = named.filter((range) => range !== undefined);
     if (boxes.length > 0) return boxes;
-    return book.injector.get(SheetsSelectionsService).getCurrentSelections().map((selection) => selection.range);
+    return book.injector
+      .get(SheetsSelectionsService)
+      .getCurrentSelections()
+      .map((selection) => selection.range);
   }
 }

@@ -2,10 +2,11 @@
  * Every formula on its way into the grid - typed, pasted, filled, set by program - is made into what the engine reads
  * rightly: numbers in their shortest form, structured references and names as A1 ranges.
  */
-import type { ICellData, ICommandInfo } from "@univerjs/core";
+import type { ICellData } from "@univerjs/core";
 import { SetRangeValuesCommand, SetRangeValuesMutation } from "@univerjs/sheets";
 import type { LiveBook } from "../book/live.js";
 import { resolveFormula } from "../book/resolve.js";
+import type { FirstSay } from "./first-say.js";
 
 interface WriteParams {
   subUnitId?: string;
@@ -15,8 +16,12 @@ interface WriteParams {
 }
 
 /** `report` is told the references that were not found; the formula then holds #REF! in their place. */
-export function normaliseWrites(book: LiveBook, report: (unresolved: readonly string[]) => void): void {
-  book.commands.beforeCommandExecuted((info: Readonly<ICommandInfo>) => {
+export function normaliseWrites(
+  book: LiveBook,
+  firstSay: FirstSay,
+  report: (unresolved: readonly string[]) => void,
+): void {
+  firstSay.add((info) => {
     if (info.id !== SetRangeValuesCommand.id && info.id !== SetRangeValuesMutation.id) return;
     const params = info.params as WriteParams | undefined;
     const sheetId = params?.subUnitId ?? book.activeSheetId();

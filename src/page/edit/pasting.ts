@@ -1,11 +1,12 @@
 /** Pasting whole rows is welcome: what would land on worked-out cells or headings is left out, the rest goes in. */
-import type { ICellData, ICommandInfo, Nullable } from "@univerjs/core";
+import type { ICellData, Nullable } from "@univerjs/core";
 import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/sheets";
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
 import type { LiveBook } from "../book/live.js";
+import type { FirstSay } from "./first-say.js";
 import { contentLock } from "./lock-rules.js";
 
-export function spareLockedCells(book: LiveBook, say: (message: string) => void): void {
+export function spareLockedCells(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {
   let pasting = false;
   book.injector.get(ISheetClipboardService).addClipboardHook({
     id: "greybody-locks",
@@ -18,14 +19,15 @@ export function spareLockedCells(book: LiveBook, say: (message: string) => void)
       pasting = false;
     },
   });
-  book.commands.beforeCommandExecuted((info: Readonly<ICommandInfo>) => {
+  firstSay.add((info) => {
     if (!pasting || info.id !== SetRangeValuesMutation.id) return;
     const params = info.params as ISetRangeValuesMutationParams;
     let spared = 0;
     for (const [row, cells] of Object.entries(params.cellValue ?? {})) {
       for (const column of Object.keys(cells as Record<string, Nullable<ICellData>>)) {
         const [r, c] = [Number(row), Number(column)];
-        if (contentLock(book, params.subUnitId, { startRow: r, endRow: r, startColumn: c, endColumn: c }) === undefined) continue;
+        if (contentLock(book, params.subUnitId, { startRow: r, endRow: r, startColumn: c, endColumn: c }) === undefined)
+          continue;
         delete (cells as Record<string, Nullable<ICellData>>)[column];
         spared++;
       }

@@ -15,7 +15,7 @@ export function mapReferences(formula: string, replace: (reference: Reference) =
   const tokens = tokenize(formula);
   let written = "";
   for (let at = 0; at < tokens.length; at++) {
-    const token = tokens[at] as Token;
+    const token = tokens[at]!;
     const start = parseCell(tokens, at);
     if (start === undefined) {
       written += token.text;

@@ -4,13 +4,7 @@
  * own undo step. Why: the engine knows A1 ranges only, and a range that stays behind would drop the last row silently.
  */
 import { CommandType, type ICommandInfo, RedoCommand, UndoCommand } from "@univerjs/core";
-import {
-  InsertRowByRangeCommand,
-  InsertRowCommand,
-  MoveRowsCommand,
-  RemoveRowByRangeCommand,
-  RemoveRowCommand,
-} from "@univerjs/sheets";
+import { RemoveRowByRangeCommand, RemoveRowCommand } from "@univerjs/sheets";
 import { SetSheetTableMutation } from "@univerjs/sheets-table";
 import type { TableLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
@@ -20,8 +14,13 @@ import { anchorCells, followTable, grownRows, type RowShift, spillAnew } from ".
 import { HostStep, lastStep } from "./step.js";
 
 // A command on rows runs a second one by range, and either may come first to be settled.
-const inserts: readonly string[] = [InsertRowCommand.id, InsertRowByRangeCommand.id];
-const structural: readonly string[] = [...inserts, RemoveRowCommand.id, RemoveRowByRangeCommand.id, MoveRowsCommand.id];
+const inserts: readonly string[] = ["sheet.command.insert-row", "sheet.command.insert-row-by-range"];
+const structural: readonly string[] = [
+  ...inserts,
+  RemoveRowCommand.id,
+  RemoveRowByRangeCommand.id,
+  "sheet.command.move-rows",
+];
 
 export function settleTables(book: LiveBook): void {
   const known = new Map<string, BodyRows>();
@@ -97,7 +96,8 @@ function lastFilledRow(book: LiveBook, table: TableLayout): number {
   const filled = (at: number): boolean => {
     for (let column = 0; column <= table.lastTyped; column++) {
       const cell = cells.getValue(at, column);
-      if (cell && ((cell.v !== undefined && cell.v !== null && cell.v !== "") || cell.f || cell.si || cell.p)) return true;
+      if (cell && ((cell.v !== undefined && cell.v !== null && cell.v !== "") || cell.f || cell.si || cell.p))
+        return true;
     }
     return false;
   };

@@ -1,6 +1,10 @@
 /** Host writes that belong to what a person just did: carried out at once and undone together with it. */
 import { type IMutationInfo, IUndoRedoService } from "@univerjs/core";
-import { type ISetRangeValuesMutationParams, SetRangeValuesMutation, SetRangeValuesUndoMutationFactory } from "@univerjs/sheets";
+import {
+  type ISetRangeValuesMutationParams,
+  SetRangeValuesMutation,
+  SetRangeValuesUndoMutationFactory,
+} from "@univerjs/sheets";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
 
@@ -41,7 +45,9 @@ export class HostStep {
   join(step: UndoStep | undefined): void {
     if (this.#redos.length === 0) return;
     if (step === undefined) {
-      this.book.injector.get(IUndoRedoService).pushUndoRedo({ unitID: bookId, undoMutations: this.#undos, redoMutations: this.#redos });
+      this.book.injector
+        .get(IUndoRedoService)
+        .pushUndoRedo({ unitID: bookId, undoMutations: this.#undos, redoMutations: this.#redos });
       return;
     }
     step.redoMutations.push(...this.#redos);

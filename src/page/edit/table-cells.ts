@@ -40,7 +40,8 @@ export function anchorCells(book: LiveBook, table: TableLayout): Cells {
     if (computed === undefined) continue;
     const place = { sheetName: table.name, row: rows.firstRow };
     const { formula } = resolveFormula(computed.formula, place, book.layout, book.rowsOf);
-    if (matrix.getValue(rows.firstRow, index)?.f !== formula) (cells[rows.firstRow] ??= {})[index] = { ...emptyCell, f: formula };
+    if (matrix.getValue(rows.firstRow, index)?.f !== formula)
+      (cells[rows.firstRow] ??= {})[index] = { ...emptyCell, f: formula };
     for (let row = rows.firstRow + 1; row <= rows.lastRow; row++) {
       const cell = matrix.getValue(row, index);
       if (cell?.f || cell?.si) (cells[row] ??= {})[index] = { ...emptyCell };
@@ -100,7 +101,12 @@ export function followTable(book: LiveBook, table: TableLayout, shift: RowShift,
   }
 }
 
-function moved(reference: Reference, table: TableLayout, ownSheet: string, { from, to }: RowShift): Reference["box"] | undefined {
+function moved(
+  reference: Reference,
+  table: TableLayout,
+  ownSheet: string,
+  { from, to }: RowShift,
+): Reference["box"] | undefined {
   const { box } = reference;
   if ((reference.sheetName ?? ownSheet).toLowerCase() !== table.name.toLowerCase()) return undefined;
   if (box.startColumn > table.lastColumn || box.endRow !== from.lastRow) return undefined;

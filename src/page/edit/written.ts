@@ -23,5 +23,10 @@ export function writtenBox({ range, value }: WriteParams): Box | undefined {
     }
   }
   if (rows.length === 0) return undefined;
-  return { startRow: Math.min(...rows), endRow: Math.max(...rows), startColumn: Math.min(...columns), endColumn: Math.max(...columns) };
+  return {
+    startRow: Math.min(...rows),
+    endRow: Math.max(...rows),
+    startColumn: Math.min(...columns),
+    endColumn: Math.max(...columns),
+  };
 }

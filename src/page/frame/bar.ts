@@ -42,8 +42,20 @@ function zoom(book: LiveBook): HTMLElement {
     const params = { unitId: bookId, subUnitId: book.activeSheetId(), zoomRatio: to };
     void book.commands.executeCommand(SetZoomRatioCommand.id, params);
   };
-  const smaller = button("−", () => { set(zoomSteps.filter((step) => step < ratio() - 0.001).at(-1)); }, { "aria-label": "Zoom out" });
-  const larger = button("+", () => { set(zoomSteps.find((step) => step > ratio() + 0.001)); }, { "aria-label": "Zoom in" });
+  const smaller = button(
+    "−",
+    () => {
+      set(zoomSteps.filter((step) => step < ratio() - 0.001).at(-1));
+    },
+    { "aria-label": "Zoom out" },
+  );
+  const larger = button(
+    "+",
+    () => {
+      set(zoomSteps.find((step) => step > ratio() + 0.001));
+    },
+    { "aria-label": "Zoom in" },
+  );
   book.commands.onCommandExecuted((info) => {
     if (info.id === "sheet.operation.set-zoom-ratio" || info.id === SetWorksheetActiveOperation.id) {
       shown.textContent = `${String(Math.round(ratio() * 100))} %`;

@@ -14,7 +14,11 @@ export function element<K extends keyof HTMLElementTagNameMap>(
   return made;
 }
 
-export function button(label: string, press: () => void, attributes: Readonly<Record<string, string>> = {}): HTMLButtonElement {
+export function button(
+  label: string,
+  press: () => void,
+  attributes: Readonly<Record<string, string>> = {},
+): HTMLButtonElement {
   const made = element("button", { type: "button", ...attributes }, [label]);
   made.addEventListener("click", press);
   return made;

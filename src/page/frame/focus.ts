@@ -9,7 +9,13 @@ export interface Region {
 }
 
 export function gridRegion(root: HTMLElement, book: LiveBook): Region {
-  return { root, available: () => true, focus: () => { book.injector.get(ILayoutService).focus(); } };
+  return {
+    root,
+    available: () => true,
+    focus: () => {
+      book.injector.get(ILayoutService).focus();
+    },
+  };
 }
 
 /** A part whose chosen tab, or else whose first control, takes the focus. */

@@ -1,4 +1,4 @@
-/** One button shows or hides a sheet's folded columns: settings that are rarely typed. */
+/** One button shows or hides a sheet's folded columns: settings that are rarely typed, steps that are rarely read. */
 import { SetColHiddenCommand, SetSpecificColsVisibleCommand, SetWorksheetActiveOperation } from "@univerjs/sheets";
 import type { TableLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
@@ -6,16 +6,29 @@ import { bookId } from "../book/snapshot.js";
 import { button } from "./dom.js";
 
 export function foldedColumns(book: LiveBook): HTMLElement {
-  const toggle = button("", () => { press(); }, { class: "gb-folded" });
+  const toggle = button(
+    "",
+    () => {
+      press();
+    },
+    { class: "gb-folded" },
+  );
   const table = (): TableLayout | undefined => book.tables.find((candidate) => candidate.id === book.activeSheetId());
-  const indexes = (layout: TableLayout): number[] => layout.columns.filter(({ column }) => column.folded === true).map(({ index }) => index);
-  const hidden = (layout: TableLayout): boolean => indexes(layout).some((index) => !book.worksheet(layout.id).getColVisible(index));
+  const indexes = (layout: TableLayout): number[] =>
+    layout.columns.filter(({ column }) => column.folded === true).map(({ index }) => index);
+  const hidden = (layout: TableLayout): boolean =>
+    indexes(layout).some((index) => !book.worksheet(layout.id).getColVisible(index));
 
   function press(): void {
     const layout = table();
     if (layout === undefined) return;
     const rows = book.worksheet(layout.id).getRowCount() - 1;
-    const ranges = runs(indexes(layout)).map(([startColumn, endColumn]) => ({ startRow: 0, endRow: rows, startColumn, endColumn }));
+    const ranges = runs(indexes(layout)).map(([startColumn, endColumn]) => ({
+      startRow: 0,
+      endRow: rows,
+      startColumn,
+      endColumn,
+    }));
     const command = hidden(layout) ? SetSpecificColsVisibleCommand.id : SetColHiddenCommand.id;
     void book.commands.executeCommand(command, { unitId: bookId, subUnitId: layout.id, ranges });
   }
@@ -26,8 +39,11 @@ export function foldedColumns(book: LiveBook): HTMLElement {
     toggle.hidden = count === 0;
     if (layout === undefined) return;
     const folded = hidden(layout);
-    toggle.textContent = folded ? `Show settings (${String(count)})` : "Hide settings";
-    toggle.title = layout.columns.filter(({ column }) => column.folded === true).map(({ column }) => column.header).join(", ");
+    toggle.textContent = folded ? `More columns (${count})` : "Fewer columns";
+    toggle.title = layout.columns
+      .filter(({ column }) => column.folded === true)
+      .map(({ column }) => column.header)
+      .join(", ");
     toggle.setAttribute("aria-pressed", String(!folded));
   }
 

@@ -4,7 +4,13 @@ import { argumentFacts, NAMESPACE, signature } from "../../functions/describe.js
 import { element } from "./dom.js";
 
 export function functionList(specs: readonly FunctionSpec[]): HTMLElement {
-  const search = element("input", { type: "search", id: "gb-search", placeholder: "emissivity, load, grade …", autocomplete: "off", spellcheck: "false" });
+  const search = element("input", {
+    type: "search",
+    id: "gb-search",
+    placeholder: "emissivity, load, grade …",
+    autocomplete: "off",
+    spellcheck: "false",
+  });
   const count = element("p", { class: "gb-count", role: "status" });
   const list = element("div", { class: "gb-functions" });
   const entries = specs.map((spec) => ({ spec, words: searchWords(spec), root: functionEntry(spec) }));
@@ -24,7 +30,12 @@ export function functionList(specs: readonly FunctionSpec[]): HTMLElement {
       if (matches) found++;
     }
     for (const topic of topics) topic.root.hidden = topic.own.every((entry) => entry.root.hidden);
-    count.textContent = wanted.length === 0 ? "" : found === 0 ? "No function with these words." : `${String(found)} of ${String(entries.length)}`;
+    count.textContent =
+      wanted.length === 0
+        ? ""
+        : found === 0
+          ? "No function with these words."
+          : `${String(found)} of ${String(entries.length)}`;
   };
   search.addEventListener("input", filter);
   return element("section", { class: "gb-function-list" }, [
@@ -36,7 +47,13 @@ export function functionList(specs: readonly FunctionSpec[]): HTMLElement {
 }
 
 function searchWords(spec: FunctionSpec): string {
-  const words = [spec.name, spec.topic, spec.summary, spec.returns, ...spec.args.flatMap((argument) => [argument.name, argument.help])];
+  const words = [
+    spec.name,
+    spec.topic,
+    spec.summary,
+    spec.returns,
+    ...spec.args.flatMap((argument) => [argument.name, argument.help]),
+  ];
   return words.join(" ").toLowerCase();
 }
 

@@ -14,11 +14,23 @@ export interface Panel {
 const narrow = "(max-width: 899.98px)";
 
 export function sidePanel(specs: readonly FunctionSpec[], layoutChanged: () => void): Panel {
-  const toggle = button("Panel", () => { set(root.hidden); }, { class: "gb-panel-toggle", "aria-controls": "gb-panel" });
-  const close = button("Close", () => {
-    set(false);
-    toggle.focus();
-  }, { class: "gb-panel-close" });
+  const toggle = button(
+    "Panel",
+    () => {
+      set(root.hidden);
+      // Over the grid it is a place of its own; beside it the person stays where they were.
+      if (!root.hidden && matchMedia(narrow).matches) root.querySelector("input")?.focus();
+    },
+    { class: "gb-panel-toggle", "aria-controls": "gb-panel" },
+  );
+  const close = button(
+    "Close",
+    () => {
+      set(false);
+      toggle.focus();
+    },
+    { class: "gb-panel-close" },
+  );
   const root = element("aside", { class: "gb-panel", id: "gb-panel", "aria-label": "Functions and cautions" }, [
     element("div", { class: "gb-panel-head" }, [element("h2", {}, ["Functions"]), close]),
     functionList(specs),
@@ -43,6 +55,10 @@ export function sidePanel(specs: readonly FunctionSpec[], layoutChanged: () => v
 function cautionList(): HTMLElement {
   return element("section", { class: "gb-cautions", "aria-labelledby": "gb-cautions-title" }, [
     element("h2", { id: "gb-cautions-title" }, ["Cautions"]),
-    element("ol", {}, cautions.map(({ title, text }) => element("li", {}, [element("strong", {}, [`${title}. `]), text]))),
+    element(
+      "ol",
+      {},
+      cautions.map(({ title, text }) => element("li", {}, [element("strong", {}, [`${title}. `]), text])),
+    ),
   ]);
 }

@@ -23,9 +23,19 @@ export function sheetTabs(): Tabs {
           ...book.workbook.getSheets().map((sheet) => {
             const id = sheet.getSheetId();
             const on = id === active;
-            const attributes = { type: "button", role: "tab", "aria-selected": String(on), tabindex: on ? "0" : "-1", "data-sheet": id };
-            const tab = element("button", { ...attributes, ...(on ? { "aria-controls": panelId } : {}) }, [sheet.getName()]);
-            tab.addEventListener("click", () => { activate(id); });
+            const attributes = {
+              type: "button",
+              role: "tab",
+              "aria-selected": String(on),
+              tabindex: on ? "0" : "-1",
+              "data-sheet": id,
+            };
+            const tab = element("button", { ...attributes, ...(on ? { "aria-controls": panelId } : {}) }, [
+              sheet.getName(),
+            ]);
+            tab.addEventListener("click", () => {
+              activate(id);
+            });
             return tab;
           }),
         );
@@ -43,7 +53,12 @@ export function sheetTabs(): Tabs {
       });
       // Another sheet, or one more or fewer.
       book.commands.onCommandExecuted((info) => {
-        const watched = [SetWorksheetActiveOperation.id, "sheet.mutation.insert-sheet", "sheet.mutation.remove-sheet", "sheet.mutation.set-worksheet-name"];
+        const watched = [
+          SetWorksheetActiveOperation.id,
+          "sheet.mutation.insert-sheet",
+          "sheet.mutation.remove-sheet",
+          "sheet.mutation.set-worksheet-name",
+        ];
         if (watched.includes(info.id)) draw(root.contains(document.activeElement));
       });
       draw(false);

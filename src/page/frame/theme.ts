@@ -14,5 +14,7 @@ export function followTheme(book: LiveBook, tints: Tints): void {
     book.api.toggleDarkMode(dark);
   };
   apply(prefersDark());
-  query().addEventListener("change", (event) => { apply(event.matches); });
+  query().addEventListener("change", (event) => {
+    apply(event.matches);
+  });
 }

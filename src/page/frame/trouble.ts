@@ -3,7 +3,7 @@ import { element } from "./dom.js";
 
 export interface Trouble {
   readonly root: HTMLElement;
-  report(what: string, detail: unknown): void;
+  readonly report: (what: string, detail: unknown) => void;
 }
 
 export function trouble(): Trouble {
@@ -21,8 +21,12 @@ export function trouble(): Trouble {
   };
 }
 
-/** Everything that nobody caught, for as long as `listening` says so. */
+/** Everything that nobody caught. */
 export function catchUncaught(report: (detail: unknown) => void): void {
-  addEventListener("error", (event) => { report(event.error ?? event.message); });
-  addEventListener("unhandledrejection", (event) => { report(event.reason); });
+  addEventListener("error", (event) => {
+    report(event.error ?? event.message);
+  });
+  addEventListener("unhandledrejection", (event) => {
+    report(event.reason);
+  });
 }

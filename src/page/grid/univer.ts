@@ -64,7 +64,11 @@ export function startGrid(options: GridOptions): Grid {
   univer.registerPlugin(UniverDocsUIPlugin);
   univer.registerPlugin(UniverFormulaEnginePlugin, { notExecuteFormula: true });
   univer.registerPlugin(UniverSheetsPlugin, { notExecuteFormula: true });
-  univer.registerPlugin(UniverSheetsUIPlugin, { footer: false, disableForceStringAlert: true, clipboardConfig: { hidePasteOptions: true } });
+  univer.registerPlugin(UniverSheetsUIPlugin, {
+    footer: false,
+    disableForceStringAlert: true,
+    clipboardConfig: { hidePasteOptions: true },
+  });
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
     notExecuteFormula: true,
     // Forced: otherwise a spill whose anchor carries a saved value is missing until something is edited.

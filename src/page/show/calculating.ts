@@ -1,5 +1,9 @@
 /** Whether the worker is computing, told only when it takes long enough to be noticed. */
-import { FormulaExecuteStageType, SetFormulaCalculationNotificationMutation, SetFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import {
+  type FormulaExecuteStageType,
+  SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationStartMutation,
+} from "@univerjs/engine-formula";
 import type { LiveBook } from "../book/live.js";
 import { element } from "../frame/dom.js";
 
@@ -15,7 +19,8 @@ const noticedAfter = 250;
 export function calculating(): Calculating {
   const root = element("div", { class: "gb-calculating", role: "status" });
   const listeners = new Set<() => void>();
-  let running = false;
+  // The first calculation is on its way from the start.
+  let running = true;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const begin = (): void => {
     running = true;

@@ -21,7 +21,11 @@ export function cellBox(book: LiveBook, frame: HTMLElement, place: CellPlace): C
 }
 
 /** Puts an element at a point, moved so far that it stays inside the frame; `above` is where it goes if there is no room below. */
-export function putAt(what: HTMLElement, frame: HTMLElement, point: { left: number; top: number; above: number }): void {
+export function putAt(
+  what: HTMLElement,
+  frame: HTMLElement,
+  point: { left: number; top: number; above: number },
+): void {
   const left = Math.max(0, Math.min(point.left, frame.clientWidth - what.offsetWidth));
   const fits = point.top + what.offsetHeight <= frame.clientHeight;
   what.style.left = `${String(left)}px`;

@@ -36,7 +36,9 @@ export function cellWords(book: LiveBook, messages: Messages, sheetId: string, p
 export function choicesAt(book: LiveBook, sheetId: string, place: CellPlace): readonly string[] | undefined {
   const sheet = book.sheet(sheetId);
   if (sheet?.kind === "form") {
-    return place.column === formColumns.value ? sheet.sheet.fields[place.row - sheet.firstFieldRow]?.choices : undefined;
+    return place.column === formColumns.value
+      ? sheet.sheet.fields[place.row - sheet.firstFieldRow]?.choices
+      : undefined;
   }
   if (sheet?.kind !== "table") return undefined;
   // The row below the last is where the next item is typed.

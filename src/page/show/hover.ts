@@ -1,4 +1,5 @@
 /** A card beside a cell that shows an error, while the pointer rests on it: our message, or a plain sentence. */
+import { HoverManagerService } from "@univerjs/sheets-ui";
 import type { LiveBook } from "../book/live.js";
 import { element } from "../frame/dom.js";
 import { cellBox, putAt } from "./cell-box.js";
@@ -9,12 +10,16 @@ export function explainOnHover(book: LiveBook, messages: Messages, frame: HTMLEl
   // The status line says the same to a screen reader when the cell is selected.
   const card = element("div", { class: "gb-hover", "aria-hidden": "true", hidden: "" });
   frame.append(card);
-  book.api.addEvent(book.api.Event.CellHover, ({ worksheet, row, column }) => {
-    const words = cellWords(book, messages, worksheet.getSheetId(), { row, column });
-    card.hidden = words.message === undefined;
-    if (words.message === undefined) return;
+  book.injector.get(HoverManagerService).currentCell$.subscribe((hovered) => {
+    const at = hovered?.location;
+    const words = at && cellWords(book, messages, at.subUnitId, { row: at.row, column: at.col });
+    if (at === undefined || words?.message === undefined) {
+      card.hidden = true;
+      return;
+    }
+    card.hidden = false;
     card.textContent = words.message;
-    const cell = cellBox(book, frame, { row, column });
+    const cell = cellBox(book, frame, { row: at.row, column: at.col });
     if (cell !== undefined) putAt(card, frame, { left: cell.left, top: cell.bottom + 4, above: cell.top - 4 });
   });
   const hide = (): void => {

@@ -9,14 +9,17 @@ import type { Messages } from "./messages.js";
 export interface StatusLine {
   readonly root: HTMLElement;
   /** An answer to something the person just tried; stays until the selection moves. */
-  say(message: string): void;
-  refresh(): void;
+  readonly say: (message: string) => void;
+  readonly refresh: () => void;
 }
 
 export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Messages): void } {
   const cell = element("span", { class: "gb-status-cell" });
   const message = element("span", { class: "gb-status-message" });
-  const root = element("div", { class: "gb-status", role: "status", "aria-live": "polite", "aria-atomic": "true" }, [cell, message]);
+  const root = element("div", { class: "gb-status", role: "status", "aria-live": "polite", "aria-atomic": "true" }, [
+    cell,
+    message,
+  ]);
   let said: string | undefined;
   let saidAt = 0;
   // Enter moves the selection in the same breath as what is answered; the next move takes the answer away.

@@ -3,6 +3,8 @@
  * look.md in place of Univer's turned-round ones.
  */
 import {
+  CellValueType,
+  HorizontalAlign,
   type ICellData,
   type ICellDataForSheetInterceptor,
   InterceptorEffectEnum,
@@ -15,7 +17,7 @@ import { columnAt, type ColumnPlace, formColumns } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
 import { bookStyle } from "../book/styles.js";
-import { darkTones, gradeBars, gradeOf, lightTones, type Tone, type Tones } from "../book/tones.js";
+import { darkTones, gradeBars, gradeOf, lightTones, type Tones } from "../book/tones.js";
 
 export interface Tints {
   setDark(dark: boolean): void;
@@ -41,7 +43,12 @@ export function tintCells(book: LiveBook): Tints {
     },
   };
 
-  function tinted(cell: Nullable<ICellDataForSheetInterceptor>, sheetId: string, row: number, column: number): typeof cell {
+  function tinted(
+    cell: Nullable<ICellDataForSheetInterceptor>,
+    sheetId: string,
+    row: number,
+    column: number,
+  ): typeof cell {
     const sheet = book.sheet(sheetId);
     if (sheet?.kind === "table") {
       const { firstRow, lastRow } = book.rowsOf(sheet);
@@ -49,11 +56,13 @@ export function tintCells(book: LiveBook): Tints {
       const place = columnAt(sheet, column);
       if (place === undefined) return cell;
       const grade = row >= firstRow && place.computed?.grade === true ? gradeOf(cell?.v) : undefined;
-      return grade === undefined ? zoneTint(cell, place.computed !== undefined) : gradeCell(cell, grade);
+      if (grade !== undefined) return gradeCell(cell, grade);
+      return zoneTint(row >= firstRow ? wordsLeft(cell) : cell, place.computed !== undefined);
     }
     if (sheet?.kind === "form" && column === formColumns.value && row >= sheet.firstFieldRow) {
       const field = sheet.sheet.fields[row - sheet.firstFieldRow];
-      if (field?.definedName !== undefined) return zoneTint(cell, typeof field.value === "string" && field.value.startsWith("="));
+      if (field?.definedName !== undefined)
+        return zoneTint(cell, typeof field.value === "string" && field.value.startsWith("="));
     }
     return cell;
   }
@@ -65,9 +74,11 @@ export function tintCells(book: LiveBook): Tints {
 
   function gradeCell(cell: Nullable<ICellDataForSheetInterceptor>, grade: number): typeof cell {
     const tones: Tones = dark ? darkTones : lightTones;
-    const tone = grade === 0 ? undefined : (tones.grades[grade - 1] as Tone);
+    const tone = grade === 0 ? undefined : tones.grades[grade - 1]!;
     const shown: ICellData = { ...cell, v: gradeText(cell?.v, grade), t: null };
-    return tone === undefined ? zoneTint(shown, true) : withStyle(shown, { bg: painted(tone.fill), cl: painted(tone.ink) });
+    return tone === undefined
+      ? zoneTint(shown, true)
+      : withStyle(shown, { bg: painted(tone.fill), cl: painted(tone.ink) });
   }
 
   /** Univer turns every colour round in the dark; turned round twice it is itself again. */
@@ -76,8 +87,14 @@ export function tintCells(book: LiveBook): Tints {
   }
 }
 
+/** Words in a column of numbers, such as a refusal, are read from their beginning, also where they do not fit. */
+function wordsLeft(cell: Nullable<ICellDataForSheetInterceptor>): typeof cell {
+  if (typeof cell?.v !== "string" || cell.t === CellValueType.NUMBER || !/\p{L}{3}/u.test(cell.v)) return cell;
+  return withStyle(cell, { ht: HorizontalAlign.LEFT });
+}
+
 /** Number, words and bars: "▂ 2 of 4"; the words where the formula gives them. */
-export function gradeText(value: unknown, grade: number): string {
+function gradeText(value: unknown, grade: number): string {
   const words = typeof value === "string" ? value.trim() : `${String(grade)} of 4`;
   return `${gradeBars[grade] ?? ""} ${words}`;
 }
@@ -98,7 +115,11 @@ function turnedRound(rgb: string): string {
   const known = turned.get(rgb);
   if (known !== undefined) return known;
   const parts = [1, 3, 5].map((at) => Number.parseInt(rgb.slice(at, at + 2), 16)) as [number, number, number];
-  const hex = invertColorByMatrix(parts).map((part) => Math.max(0, Math.min(255, Math.round(part))).toString(16).padStart(2, "0"));
+  const hex = invertColorByMatrix(parts).map((part) =>
+    Math.max(0, Math.min(255, Math.round(part)))
+      .toString(16)
+      .padStart(2, "0"),
+  );
   const result = `#${hex.join("")}`;
   turned.set(rgb, result);
   return result;
