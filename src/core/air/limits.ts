@@ -16,11 +16,11 @@ function range([min = NaN, max = NaN]: readonly number[], toSi: (value: number) 
 /** Temperature of the air [K]: wider than the fit, where only a short path is accepted. */
 export const AIR_TEMP: Range = { min: celsius(-45), max: celsius(65) };
 /** Temperature of the air over which the model was fitted [K]. */
-export const FITTED_AIR_TEMP = range(validity.T_air_C, celsius);
+const FITTED_AIR_TEMP = range(validity.T_air_C, celsius);
 /** Length of the path [m]. */
 export const DISTANCE = range(validity.d_m, (d) => d);
 /** Length of the path outside the fitted temperatures [m]: what is absorbed over 30 m is small, and so is its error. */
-export const DISTANCE_OUTSIDE_FIT: Range = { min: 0, max: 30 };
+const DISTANCE_OUTSIDE_FIT: Range = { min: 0, max: 30 };
 /** Relative humidity [-]. */
 export const HUMIDITY = range(validity.RH_pct, (percent) => percent / 100);
 /** Pressure of the air [Pa]. */
@@ -28,9 +28,9 @@ export const PRESSURE = range(validity.P_kPa, (kilopascal) => kilopascal * 1000)
 /** Temperature of what is looked at [K]: it only weighs the parts of the band. */
 export const SOURCE_TEMP: Range = { min: 100, max: 5000 };
 /** Carbon dioxide [mol/mol], around the 420 ppm of the fit. */
-export const CARBON_DIOXIDE: Range = { min: 280e-6, max: 1000e-6 };
+const CARBON_DIOXIDE: Range = { min: 280e-6, max: 1000e-6 };
 /** Wavelengths of a band [m]: the whole tenths of a micrometre within the model's wavenumbers. */
-export const AIR_WAVELENGTHS: Range = { min: 3.0e-6, max: 14.7e-6 };
+const AIR_WAVELENGTHS: Range = { min: 3.0e-6, max: 14.7e-6 };
 
 /** In range but for the rounding of a conversion of units. */
 export function within(value: number, { min = -Infinity, max = Infinity }: Range): boolean {

@@ -50,8 +50,8 @@ export interface AirColumns {
 }
 
 /** Pressure [Pa] and source temperature [K] taken where none is given. */
-export const DEFAULT_PRESSURE = P0;
-export const DEFAULT_SOURCE_TEMP = 300;
+const DEFAULT_PRESSURE = P0;
+const DEFAULT_SOURCE_TEMP = 300;
 
 /**
  * Transmission of the air on a level path near the ground, mean over the band as the source fills it [-].

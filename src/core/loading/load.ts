@@ -34,7 +34,7 @@ export function completeLaw({
 }
 
 /** @throws INVALID "minimum_load" */
-export function requireMinimumLoad(minimumLoad: number): void {
+function requireMinimumLoad(minimumLoad: number): void {
   const perCent = minimumLoad > 1 && minimumLoad <= 100;
   const hint = perCent ? { key: "per-cent", values: { meant: minimumLoad / 100 } } : undefined;
   requireInRange("minimum_load", minimumLoad, MINIMUM_LOAD, hint);
