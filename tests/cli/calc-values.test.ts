@@ -126,11 +126,11 @@ test("ours within LET, LAMBDA, MAP, XLOOKUP, FILTER, SEQUENCE, INDEX and arithme
   expect(rounded(single.map(({ value }) => [value]))).toEqual([second, second, first]);
 });
 
-test("a very long formula: 5,000 readings in one array constant, and a sum of 500 terms", async () => {
+test("a very long formula: 5,000 readings in one array constant, and a sum of 4,000 terms", async () => {
   const readings = Array.from({ length: 5000 }, (_, index) => (40 + index * 0.01).toFixed(2));
   const [long, sum] = await calc([
     `=COUNT(GREY.CORRECTED({${readings.join(";")}},0.9,22))`,
-    `=${Array.from({ length: 500 }, () => "1.0").join("+")}`,
+    `=${Array.from({ length: 4000 }, () => "1.0").join("+")}`,
   ]);
-  expect([long?.value, sum?.value]).toEqual([5000, 500]);
+  expect([long?.value, sum?.value]).toEqual([5000, 4000]);
 });

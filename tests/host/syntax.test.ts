@@ -68,6 +68,12 @@ test("nesting has an end", () => {
   expect(readFormula(nested(5000)).problem?.message).toContain("nested");
 });
 
+test("a chain of operators has an end", () => {
+  const chain = (terms: number): string => `=${Array.from({ length: terms }, () => "1").join("+")}`;
+  expect(readFormula(chain(4000)).problem).toBeUndefined();
+  expect(readFormula(chain(5000)).problem?.message).toContain("operators");
+});
+
 test("calls are counted with left-out arguments, and names that LET makes are known", () => {
   const reading = readFormula("=LET(x,SUM(1,,2),f(x,)+y+ABOUT()+A1+TRUE)");
   expect(reading.calls).toEqual([

@@ -16,6 +16,7 @@ import { mendIndexCache } from "./index-cache.js";
 import { limitFunctions, Refusal } from "./limits.js";
 import { readLiteralsAsWritten } from "./literal-values.js";
 import { prepareFormula } from "./prepare.js";
+import { hasTooManyOperators } from "./tokens.js";
 import { errorValue } from "./values.js";
 
 /**
@@ -47,6 +48,7 @@ export function equipEngine(
 function readPreparedFormulas(lexer: Lexer, parser: AstTreeBuilder): void {
   const treeBuilder = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (formula, transformSuffix) => {
+    if (hasTooManyOperators(formula)) return ErrorType.VALUE;
     try {
       return treeBuilder(prepareFormula(formula), transformSuffix);
     } catch {
@@ -65,6 +67,14 @@ function readPreparedFormulas(lexer: Lexer, parser: AstTreeBuilder): void {
 
 /** An exception of any function, the engine's own included, becomes the error of its formula and of no other. */
 function survive(interpreter: Interpreter): void {
+  const checkAsyncNode = interpreter.checkAsyncNode.bind(interpreter);
+  interpreter.checkAsyncNode = (node) => {
+    try {
+      return checkAsyncNode(node);
+    } catch {
+      return false;
+    }
+  };
   const execute = interpreter.execute.bind(interpreter);
   interpreter.execute = (node) => {
     try {

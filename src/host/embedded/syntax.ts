@@ -1,5 +1,5 @@
 import { neverEnds, strange } from "./syntax-words.js";
-import { tokenize, type Token } from "./tokens.js";
+import { hasTooManyOperators, MOST_OPERATORS, tokenize, type Token } from "./tokens.js";
 
 export interface SyntaxProblem {
   readonly message: string;
@@ -65,6 +65,8 @@ class Parser {
   whole(): void {
     if (this.tokens[0]?.text === "=") this.at = 1;
     if (this.at === this.tokens.length) throw this.problem("The formula is empty", undefined);
+    if (hasTooManyOperators(this.formula))
+      throw this.problem(`The formula has more than ${MOST_OPERATORS} operators`, undefined);
     this.expression();
     const rest = this.peek();
     if (rest?.kind === "close") throw this.problem("This closing parenthesis has no opening one", rest);

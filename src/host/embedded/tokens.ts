@@ -36,6 +36,9 @@ export interface Token {
   readonly start: number;
 }
 
+/** The engine works a chain of operators off by recursion: a longer one overflows its stack. Excel's longest formula has no more. */
+export const MOST_OPERATORS = 4000;
+
 const SPACE = /[\s\u00a0]+/y;
 const NUMBER = /(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
 const NAME = /[\p{L}_\\$][\p{L}\p{M}\p{N}_.\\$?]*/uy;
@@ -138,4 +141,9 @@ function isRowSide(tokens: readonly Token[], index: number, step: 1 | -1): boole
 /** True where the name at index is called: Excel allows no space before its parenthesis, the engine takes none either. */
 export function isCall(tokens: readonly Token[], index: number): boolean {
   return tokens[index]?.kind === "name" && tokens[index + 1]?.kind === "open";
+}
+
+export function hasTooManyOperators(formula: string): boolean {
+  if (formula.length <= MOST_OPERATORS) return false;
+  return tokenize(formula).filter(({ kind }) => kind === "operator").length > MOST_OPERATORS;
 }
