@@ -60,10 +60,12 @@ function readResponse(input: Input): Band | CellError | undefined {
   const grid = gridOf(input);
   if (grid.length < 2 || grid[0]?.length !== 2) return undefined;
   const rows = grid.filter((row) => !row.every((cell) => isBlank(cell)));
-  if (asNumber(rows[0]?.[0]) === undefined && asNumber(rows[0]?.[1]) === undefined) rows.shift();
+  const isHeading = (cell: Cell): boolean => asNumber(cell) === undefined && !isCellError(cell);
+  if (rows[0]?.every(isHeading) === true) rows.shift();
+  // Without a number it is no response table but bands, one a cell, each with its own error if need be.
+  if (!rows.some((row) => asNumber(row[0]) !== undefined)) return undefined;
   const incoming = rows.flat().find(isCellError);
   if (incoming) return incoming;
-  if (!rows.some((row) => asNumber(row[0]) !== undefined)) return undefined;
   try {
     const wavelengths = rows.map((row) => asNumber(row[0]) ?? NaN);
     return responseBand(

@@ -152,7 +152,7 @@ const APPARENT = defineCells({
   ],
   result: "temperature",
   cell: (values) => apparent(values.number("object_temp"), settingsOf(values), values.band()),
-  example: { formula: "=GREY.APPARENT(80,0.95,25,1,,0.55,25)", shows: "56.5" },
+  example: { formula: '=GREY.APPARENT(80,0.95,25,1,,0.55,25,,,,"8-14")', shows: "56.5" },
   sources: ["iso-18434-1-2008", "codata-2018"],
 });
 

@@ -66,7 +66,11 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "enclosed-not-graded": () =>
     "An enclosed part is not seen, and what is not seen is not graded: nothing ties the temperature of a door to what is behind it.",
   "view-not-in-criteria": (w) =>
-    `${w.number("criteria")} is for ${w.number("has")} views; an ${w.number("view")} view hides most of a rise. Take a table made for it, such as house-indirect.`,
+    `${w.number("criteria")} is for ${w.number("has")} views only: ${
+      w.number("view") === "indirect"
+        ? "an indirect view hides most of a rise; take a table made for it, such as house-indirect."
+        : "its edges are far too low for a part seen directly."
+    }`,
   "colder-than-reference": (w) =>
     `Colder than its reference (${w.number("reference")}): references swapped, an unloaded or open phase, wet or sky-cooled, or air taken elsewhere.`,
   "exponents-swapped": (w) => `The low exponent is at most the high one, here ${w.number("exponent_high")}.`,

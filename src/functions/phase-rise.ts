@@ -157,7 +157,7 @@ export const PHASE_RISE: FunctionSpec = {
   returns: "rises, in the shape of temps",
   args,
   shape: "set",
-  example: { formula: "=GREY.PHASE_RISE({38,55,37},{62,41,60},25,62,1.6)", shows: "13.0, 58.1, 12.7" },
+  example: { formula: "=GREY.PHASE_RISE({38,55,37},{62,41,60},25,62,1.6)", shows: "13.0, 58.1, 12.6" },
   sources: ["ieee-c37-010"],
   evaluate: guarded(evaluate),
 };

@@ -48,9 +48,9 @@ function requireLikeLoads(hotLoad: number | undefined, normalLoad: number | unde
   if (hotLoad === undefined || normalLoad === undefined) return;
   requireCurrent({ argument: "hot_load", value: hotLoad });
   requireCurrent({ argument: "normal_load", value: normalLoad });
-  const difference = hotLoad / normalLoad - 1;
+  const difference = Math.abs(hotLoad / normalLoad - 1);
   const most = RULES.load_difference_most.value;
-  if (Math.abs(difference) <= most + RATIO_SLACK) return;
+  if (difference <= most + RATIO_SLACK) return;
   const hint = { key: "loads-differ", values: { hot_load: hotLoad, normal_load: normalLoad, difference, most } };
   throw new GreybodyError({ code: "REFUSED", argument: "hot_load", given: hotLoad, hint });
 }
