@@ -72,11 +72,8 @@ export function mapGiven(spec: FunctionSpec, given: Given, change: (value: numbe
 const isGrid = (expected: Case["expected"]): expected is Grid => Array.isArray(expected[0]);
 export const gridOfCase = ({ expected }: Case): Grid => (isGrid(expected) ? expected : [expected]);
 
-/** The error of a single cell, as the functions give it. */
+/** An error that comes in as an argument. */
 export const passing: CellError = { error: "#REF!", message: "from elsewhere" };
-
-/** A column, or where there is but one row the cells themselves. */
-export const stacked = (grids: readonly Grid[]): Grid => grids.flat();
 
 /** Fails unless the cells are those expected, numbers to a tolerance. */
 export function expectCells(found: Grid, expected: Grid, tolerance: number): void {
