@@ -64,15 +64,15 @@ export class OpenPage {
     return this;
   }
 
-  /** Until the engine has been at rest for a moment. */
+  /** Until the engine has been at rest for a moment: a change is calculated only some time after it was made. */
   async settled(): Promise<void> {
-    await this.page.waitForFunction(async () => {
-      for (let quiet = 0; quiet < 4; quiet++) {
-        if (globalThis.greybody?.calculating() !== false) return false;
+    for (let quiet = 0; quiet < 3; ) {
+      const busy = await this.page.evaluate(async () => {
         await new Promise((resolve) => setTimeout(resolve, 60));
-      }
-      return true;
-    });
+        return globalThis.greybody?.calculating() !== false;
+      });
+      quiet = busy ? 0 : quiet + 1;
+    }
   }
 
   cell(address: string, sheet = "Readings"): Promise<CellReport> {

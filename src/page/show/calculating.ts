@@ -3,6 +3,7 @@ import {
   type FormulaExecuteStageType,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationStartMutation,
+  SetTriggerFormulaCalculationStartMutation,
 } from "@univerjs/engine-formula";
 import type { LiveBook } from "../book/live.js";
 import { element } from "../frame/dom.js";
@@ -43,6 +44,7 @@ export function calculating(): Calculating {
     },
     attach: (book) => {
       book.commands.onCommandExecuted((info) => {
+        if (info.id === SetTriggerFormulaCalculationStartMutation.id) begin();
         if (info.id === SetFormulaCalculationStartMutation.id) begin();
         if (info.id !== SetFormulaCalculationNotificationMutation.id) return;
         const { stageInfo } = (info.params ?? {}) as { stageInfo?: { stage: FormulaExecuteStageType } | null };

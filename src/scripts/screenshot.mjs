@@ -1,0 +1,108 @@
+/**
+ * `node src/scripts/screenshot.mjs FOLDER [--readme]`: pictures of the built page in every look, for a person to judge;
+ * with --readme the README's picture (workbooks/page.png) as well. Needs `npm run build` and a browser.
+ */
+import { spawn } from "node:child_process";
+import { mkdirSync } from "node:fs";
+import path from "node:path";
+import { chromium } from "playwright-core";
+import { findBrowser } from "./browser.mjs";
+import { inRoot } from "./paths.mjs";
+
+const folder = process.argv[2];
+const executablePath = findBrowser();
+if (folder === undefined || folder.startsWith("--")) fail("say the folder for the pictures.");
+if (executablePath === undefined) fail("no browser was found.");
+mkdirSync(folder, { recursive: true });
+
+const desk = { width: 1440, height: 900 };
+const looks = [
+  ["desk-light", { viewport: desk }],
+  ["desk-dark", { viewport: desk, colorScheme: "dark" }],
+  ["desk-forced", { viewport: desk, forcedColors: "active" }],
+  ["tablet-light", { viewport: { width: 820, height: 1180 } }],
+  ["phone-420-light", { viewport: { width: 420, height: 860 } }],
+  ["phone-420-dark", { viewport: { width: 420, height: 860 }, colorScheme: "dark" }],
+  ["phone-320-light", { viewport: { width: 320, height: 640 } }],
+];
+
+const { server, address } = await serve();
+const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
+try {
+  for (const [name, options] of looks) await pictures(name, options);
+  if (process.argv.includes("--readme")) await readmePicture();
+} finally {
+  await browser.close();
+  server.kill();
+}
+
+/** The page as it opens, the results, the panel, a list of choices, a message and the other sheets. */
+async function pictures(name, options) {
+  const page = await openPage(options);
+  const shot = (what) => page.screenshot({ path: path.join(folder, `${name}-${what}.png`) });
+  await shot("1-open");
+  const narrow = options.viewport.width < 900;
+  if (narrow) {
+    await page.getByRole("button", { name: "Panel" }).click();
+    await page.waitForTimeout(400);
+    await shot("2-panel");
+    await page.keyboard.press("Escape");
+  } else {
+    await page.locator(".gb-function summary").first().click();
+    await shot("2-function");
+  }
+  await page.evaluate(() => globalThis.greybody.select("Route", "B8"));
+  await page.keyboard.press("Alt+ArrowDown");
+  await page.waitForTimeout(300);
+  await shot("3-choices");
+  await page.keyboard.press("Escape");
+  await scrollRight(page, 2600);
+  await shot("4-results");
+  for (const sheet of narrow ? ["Job"] : ["Job", "Assets", "Cautions"]) {
+    await page.getByRole("tab", { name: sheet }).click();
+    await page.waitForTimeout(600);
+    await shot(`5-${sheet.toLowerCase()}`);
+  }
+  await page.context().close();
+}
+
+/** Readings at the left, what is worked out at the right, the panel beside it. */
+async function readmePicture() {
+  const page = await openPage({ viewport: { width: 1680, height: 880 } });
+  await scrollRight(page, 2300);
+  await page.screenshot({ path: inRoot("workbooks/page.png") });
+  await page.context().close();
+}
+
+async function openPage(options) {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.waitForFunction(() => globalThis.greybody?.calculating() === false);
+  await page.waitForTimeout(1500);
+  return page;
+}
+
+async function scrollRight(page, by) {
+  const grid = await page.locator("canvas[id*=sheet-main]").boundingBox();
+  await page.mouse.move(grid.x + grid.width / 2, grid.y + grid.height / 2);
+  await page.mouse.wheel(by, 0);
+  await page.waitForTimeout(500);
+}
+
+/** The built server on a port of its own choice. */
+function serve() {
+  return new Promise((resolve, reject) => {
+    const started = spawn(process.execPath, [inRoot("dist/cli.js"), "serve", "--port", "0"]);
+    started.on("exit", (code) => reject(new Error(`greybody serve ended with ${code}: is dist/ built?`)));
+    started.stdout.setEncoding("utf8").on("data", (text) => {
+      const found = /http:\/\/\S+/.exec(text);
+      if (found) resolve({ server: started, address: found[0] });
+    });
+  });
+}
+
+function fail(message) {
+  console.error(`screenshot: ${message}`);
+  process.exit(2);
+}
