@@ -1,5 +1,5 @@
 /** What calls for care on a row that has numbers. */
-import { clause, fromAssets, is, MEASURED } from "./formula.js";
+import { apart, clause, fromAssets, is, MEASURED } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 export function cautions(units: SheetUnits): string[] {
@@ -17,6 +17,10 @@ export function cautions(units: SheetUnits): string[] {
     clause(
       '([pattern]="two hot")*([rise_lowest]<>"")',
       `"two phases hot: "&IF(ISNUMBER([rise_lowest]),TEXT([rise_lowest],"0.0"),[rise_lowest])&" ${kelvin} over the third, not graded"`,
+    ),
+    clause(
+      '([pattern]="one hot")*(LEFT([grade_limit],1)>LEFT([grade_found],1))',
+      '"at "&TEXT([share],"0 %")&" of its limit: "&[grade_limit]',
     ),
     clause('[imbalance]="no current"', "[currents]"),
     clause(is("[imbalance]", ">0.1"), '"currents "&[currents]&": compared at the largest"'),
@@ -42,7 +46,7 @@ export function cautions(units: SheetUnits): string[] {
       '"reflected is assumed"',
     ),
     clause(
-      `${MEASURED}*${outdoors}*${is("[emissivity_used]", "<0.95")}*ISNUMBER([reflected_used])*ISNUMBER([surrounding_air])*(ABS([reflected_used]-[surrounding_air])<${difference(5)})`,
+      `${MEASURED}*${outdoors}*${is("[emissivity_used]", "<0.95")}*${apart("[reflected_used]", "[surrounding_air]", `<${difference(5)}`)}`,
       '"reflected close to the air, outdoors: was it the sky?"',
     ),
     clause(is("[spot_margin]", ">=1") + "*" + is("[spot_margin]", "<1.5"), '"target hardly larger than 3 × 3 pixels"'),
@@ -56,15 +60,12 @@ export function cautions(units: SheetUnits): string[] {
       '"load changed "&[minutes_since_load_change]&" min before: not settled"',
     ),
     clause(
-      `ISNUMBER([amps_time])*ISNUMBER([time])*(ROUND(ABS([amps_time]-[time])*1440,3)>10)`,
+      // Ten minutes are 0.006944 of a day.
+      apart("[amps_time]", "[time]", ">0.006945"),
       '"current read "&ROUND(ABS([amps_time]-[time])*1440,0)&" min from the image"',
     ),
     clause(
-      '([thermal_image]<>"")*(COUNTIF([thermal_image],[thermal_image])>1)',
-      '"the same image stands in another row"',
-    ),
-    clause(
-      `([air_taken]="enclosure")*ISNUMBER([room_air])*ISNUMBER([surrounding_air])*ISNUMBER([rise_air])*(ABS([surrounding_air]-[room_air])>${difference(5)})`,
+      `([air_taken]="enclosure")*ISNUMBER([rise_air])*${apart("[surrounding_air]", "[room_air]", `>${difference(5)}`)}`,
       `"over the enclosure's air "&TEXT([rise_air]+[room_air]-[surrounding_air],"0.0")&" ${kelvin}"&${overEnclosure(units)}`,
     ),
     clause(

@@ -3,11 +3,9 @@ import type { Computed } from "./columns.js";
 import { cautions } from "./cautions.js";
 import { clause, fromAssets, is, joined, MEASURED, PHASES } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
+import { READING_COLUMNS } from "./typed.js";
 
 const WORKING = "Working";
-/** Seen, and said to be an exception or read: then it wants all that a corrected rise needs. */
-const WANTS = `(([status]<>"not inspected")*(([status]="exception")+${MEASURED}))`;
-
 export function checkColumns(units: SheetUnits): Computed[] {
   return [
     {
@@ -18,8 +16,8 @@ export function checkColumns(units: SheetUnits): Computed[] {
       format: "0.0",
       note: "Size of the target in Assets over 3 pixels of the camera at this distance. Below 1 the reading is mixed with what lies around.",
       formula:
-        `=LET(size,${fromAssets("target_size")},IF(${MEASURED}*(size<>"")*(job_ifov<>""),` +
-        `size/(3*job_ifov*IF([distance]="",job_distance,[distance])*${inSize(units)}),""))`,
+        `=LET(size,${fromAssets("target_size")},IF(${MEASURED}*(size<>"")*(job_ifov<>""),IFERROR(` +
+        `size/(3*job_ifov*IF([distance]="",job_distance,[distance])*${inSize(units)}),""),""))`,
     },
     {
       key: "out_of_range",
@@ -37,7 +35,7 @@ export function checkColumns(units: SheetUnits): Computed[] {
       note: "Why the row has no grade.",
       formula: joined(stops(units)),
     },
-    { key: "needs", group: WORKING, width: 120, folded: true, formula: joined(needs(), ", ") },
+    { key: "needs", group: WORKING, width: 120, folded: true, formula: needs() },
     { key: "cautions", group: WORKING, width: 120, folded: true, formula: joined(cautions(units)) },
     {
       key: "remarks",
@@ -61,31 +59,32 @@ function inSize(units: SheetUnits): number {
   return units.label("size") === "mm" ? 1 : 0.012;
 }
 
-function needs(): string[] {
+function needs(): string {
   const missing = (condition: string, words: string): string => clause(condition, `"${words}"`, ", ");
-  const typed =
-    '([asset_id]&[status]&[reason]&[thermal_image]&[photo]&[time]&[left]&[middle]&[right]&[amps_left]&[amps_middle]&[amps_right]&[surrounding_air]&[cause]&[action]<>"")';
-  const seen = '(([status]="exception")+([status]="no exception"))';
-  return [
-    missing(`${typed}*([asset_id]="")`, "asset_id"),
-    missing(`${typed}*([status]="")`, "status"),
-    missing(`${typed}*([time]="")`, "time"),
+  const typed = READING_COLUMNS.filter(({ folded }) => folded !== true).map(({ key }) => `([${key}]<>"")`);
+  const clauses = [
+    missing('typed*([asset_id]="")', "asset_id"),
+    missing('typed*([status]="")', "status"),
+    missing('typed*([time]="")', "time"),
     missing('(([status]="not inspected")+([status]="partly seen"))*([reason]="")', "reason"),
-    missing('([status]="exception")*([thermal_image]="")', "thermal image"),
-    ...PHASES.map((phase) => missing(`([status]="exception")*([${phase}]="")`, `reading ${phase}`)),
-    ...PHASES.map((phase) =>
-      missing(
-        `(${seen}+${MEASURED}>0)*([status]<>"not inspected")*([asset_id]<>"")*([view]="direct")*([amps_${phase}]="")`,
-        `current ${phase}`,
-      ),
-    ),
-    missing(`(${WANTS}>0)*([surrounding_air]="")`, "surrounding air"),
-    clause(`(${WANTS}>0)*([settings_missing]<>"")`, "[settings_missing]", ", "),
+    missing('exception*([thermal_image]="")', "thermal image"),
+    ...PHASES.map((phase) => missing(`exception*([${phase}]="")`, `reading ${phase}`)),
+    ...PHASES.map((phase) => missing(`loaded*([amps_${phase}]="")`, `current ${phase}`)),
+    missing('numbers*([surrounding_air]="")', "surrounding air"),
+    clause('numbers*([settings_missing]<>"")', "[settings_missing]", ", "),
     missing(
       '(LEFT([grade_found],1)="4")*([told_to]="")',
       "told_to: a grade 4 is told to the person responsible at once",
     ),
   ];
+  const inspected = '([status]<>"not inspected")';
+  return joined(clauses, ", ", [
+    ["typed", `IF(${typed.join("+")}>0,1,0)`],
+    ["exception", '([status]="exception")*1'],
+    // An exception, and whatever was read, wants all that a corrected rise needs.
+    ["numbers", `${inspected}*(exception+${MEASURED}>0)`],
+    ["loaded", `${inspected}*([asset_id]<>"")*([view]="direct")*(exception+([status]="no exception")+${MEASURED}>0)`],
+  ]);
 }
 
 function stops(units: SheetUnits): string[] {
@@ -134,10 +133,7 @@ function outOfRange(units: SheetUnits): string[] {
     ["window_temp", temperature(-40), temperature(100)],
   ];
   return ranges.map(([key, low, high]) => {
-    const told = `"${key.replace("_used", "")} "&[${key}]&`;
-    return (
-      `IF([${key}]="","",IF(ISNUMBER([${key}]),` +
-      `IF(([${key}]<${low})+([${key}]>${high})>0,${told}": ${low} to ${high}; ",""),${told}": not a number; "))`
-    );
+    const fits = `ISNUMBER([${key}])*([${key}]>=${low})*([${key}]<=${high})`;
+    return `IF([${key}]="","",IF(${fits},"","${key.replace("_used", "")} "&[${key}]&": a number from ${low} to ${high}; "))`;
   });
 }

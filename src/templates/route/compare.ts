@@ -1,12 +1,10 @@
 /** The phases against one another, and the hottest against its limit. */
 import type { Computed } from "./columns.js";
-import { eachRow, fromAssets, is, ofPhase, PHASES, phases, typedPhases } from "./formula.js";
+import { columnsOf, fromAssets, is, number, ofPhase, PHASES } from "./formula.js";
 import { UNEQUAL } from "./load.js";
 import type { SheetUnits } from "./sheet-units.js";
-import { WARMEST } from "./temperatures.js";
 
 const WORKING = "Working";
-const COMPARED = phases("c");
 
 export function compareColumns(units: SheetUnits): Computed[] {
   const difference = { measure: "difference", format: "0.0", align: "right" } as const;
@@ -26,7 +24,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       folded: true,
       ...difference,
       note: "Hottest phase less the mean of the other two, where there are two to compare with.",
-      formula: `=IF(([pattern]="one hot")+([pattern]="balanced")>0,${eachRow(COMPARED, 3, "1.5*MAX(three)-SUM(three)/2")},"")`,
+      formula: `=IF(([pattern]="one hot")+([pattern]="balanced")>0,1.5*[c_high]-[c_sum]/2,"")`,
     },
     {
       key: "rise_similar",
@@ -43,7 +41,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       group: "Compared",
       width: 76,
       ...difference,
-      formula: `=LET(most,${eachRow(COMPARED, 3, "MAX(three)-MIN(three)")},IF(most="","",IF([limit_reading]<>"","≥ "&TEXT(most,"0.0"),most)))`,
+      formula: '=IF([c_sum]="","",IF([limit_reading]<>"","≥ "&TEXT([c_high]-[c_low],"0.0"),[c_high]-[c_low]))',
     },
     {
       key: "relative_rise",
@@ -91,7 +89,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       folded: true,
       ...difference,
       note: "The highest rise over air of the row.",
-      formula: `=LET(warmest,${WARMEST},IF((warmest="")+([air_used]="")>0,"",warmest-[air_used]))`,
+      formula: '=IF(([t_high]="")+([air_used]="")>0,"",[t_high]-[air_used])',
     },
   ];
 }
@@ -108,31 +106,29 @@ function pattern(units: SheetUnits): string {
   const limit = PHASES.map((phase) => `([${phase}]=[limit_reading])`).join("+");
   const isHottest = ofPhase("[hottest]", (phase) => `[${phase}]`);
   return (
-    `=LET(count,BYROW(${COMPARED},LAMBDA(three,COUNT(three))),` +
-    `highest,${eachRow(COMPARED, 3, "MAX(three)")},lowest,${eachRow(COMPARED, 3, "MIN(three)")},middling,${eachRow(COMPARED, 3, "MEDIAN(three)")},` +
-    `rise,IF(${UNEQUAL},highest,IF([air_used]="",0,highest-[air_used])),` +
+    `=LET(rise,IF(${UNEQUAL},[c_high],IF([air_used]="",0,[c_high]-[air_used])),` +
     `allowed,IF([view]="direct",IF(${is("rise", `>${units.from("difference", 20)}`)},0.15*rise,${units.from("difference", 3)}),${units.from("difference", 1)}),` +
     // What stands at a limit of the camera's range is no reference for anything.
     `unsure,IF([limit_reading]="",0,([reading_is]="at most")+(${limit}>1)+(${isHottest}<>[limit_reading])),` +
-    `IF(count=0,"",IF((count<3)+unsure>0,"fewer than two sisters",` +
-    `IF(ROUND(highest-lowest,6)<=allowed,"balanced",IF(middling>(highest+lowest)/2,"two hot","one hot")))))`
+    `IF([c_high]="",IF([imbalance]="no current","no current",""),IF(([c_sum]="")+unsure>0,"fewer than two sisters",` +
+    `IF(ROUND([c_high]-[c_low],6)<=allowed,"balanced",IF([c_sum]>1.5*([c_high]+[c_low]),"two hot","one hot")))))`
   );
 }
 
 function relativeRise(units: SheetUnits): string {
-  const others = (three: string, hottest: string): string => `(${eachRow(three, 3, "SUM(three)")}-${hottest})/2`;
-  const loads = `IF([view]="direct",[amps_hottest],""),IF([view]="direct",${others(typedPhases("amps_"), "[amps_hottest]")},"")`;
+  const others = (prefix: string, hottest: string): string => `(${columnsOf(prefix).join("+")}-${hottest})/2`;
+  const loads = `IF([view]="direct",[amps_hottest],""),IF([view]="direct",${others("amps_", "[amps_hottest]")},"")`;
   const floor = units.from("difference", 10);
   return (
     `=IF(([pattern]<>"one hot")+([limit_reading]<>"")+([air_used]="")>0,"",` +
-    `IFERROR(GREY.RELATIVE_RISE([t_hottest],${others(phases("t"), "[t_hottest]")},[air_used],${loads},${units.argument}),` +
+    `IFERROR(GREY.RELATIVE_RISE([t_hottest],${others("t_", "[t_hottest]")},[air_used],${loads},${units.argument}),` +
     `IF([t_hottest]-[air_used]<${floor},"below ${floor} ${units.label("difference")}",IF(${UNEQUAL},"currents differ",""))))`
   );
 }
 
 function limitAtLoad(units: SheetUnits): string {
   return (
-    `=LET(permitted,${fromAssets("permitted_rise")},rated,${fromAssets("rated_A")},` +
+    `=LET(permitted,${fromAssets("permitted_rise")},listed,${fromAssets("rated_A")},rated,${number("listed")},` +
     `IF((permitted="")+(rated="")+([air_used]="")+([t_hottest]="")+([amps_hottest]="")+([view]<>"direct")>0,"",` +
     `IFERROR(GREY.LIMIT_AT_LOAD(permitted,[amps_hottest],rated,[air_used],${fromAssets("permitted_temp")},job_exponent,job_minimum_load,${units.argument}),` +
     `IF([amps_hottest]=0,"no current",IF([amps_hottest]/rated<job_minimum_load,TEXT([amps_hottest]/rated,"0 %")&" of rated: none","none at this load")))))`

@@ -16,6 +16,16 @@ export function given(reference: string): string {
   return `IF(${reference}="","",${reference})`;
 }
 
+/** A column's numbers; whatever else stands there is left out (and told among what cannot be). */
+export function number(reference: string): string {
+  return `IF(ISNUMBER(${reference}),${reference},"")`;
+}
+
+/** 1 where two cells are numbers whose distance the comparison holds for: `apart("[a]", "[b]", ">5")`. */
+export function apart(one: string, other: string, comparison: string): string {
+  return `IF(ISNUMBER(${one})*ISNUMBER(${other}),ROUND(ABS(${one}-${other}),6)${comparison},FALSE)*1`;
+}
+
 /** True where a cell is a number that the comparison holds for: `is("[wind]", ">7")`. */
 export function is(reference: string, comparison: string): string {
   return `(ISNUMBER(${reference})*(${reference}${comparison}))`;
@@ -33,19 +43,28 @@ export function fromWindows(column: string): string {
   return `XLOOKUP([window],WindowList[window_id],${cells},"")`;
 }
 
-/** Three computed columns side by side: `phases("t")` is t_left, t_middle, t_right. */
-export function phases(name: string): string {
-  return `HSTACK(${PHASES.map((phase) => `[${name}_${phase}]`).join(",")})`;
+/** The same side by side, empty cells as "". */
+export function sideBySide(prefix: string): string {
+  return `HSTACK(${columnsOf(prefix).map(given).join(",")})`;
 }
 
-/** Three typed columns side by side. */
-export function typedPhases(prefix: string): string {
-  return `HSTACK(${PHASES.map((phase) => given(`[${prefix}${phase}]`)).join(",")})`;
+/**
+ * The highest or lowest number of three columns, row by row, "" where none of them is a number. BYROW with MAX says it
+ * more shortly, but calls its LAMBDA for every row: the engine then takes ten times as long over a sheet.
+ */
+export function extreme(which: "highest" | "lowest", columns: readonly string[]): string {
+  const [better, none, isNone] =
+    which === "highest" ? [">=", "-1000000000", "<-99999999"] : ["<=", "1000000000", ">99999999"];
+  const [first, second, third] = columns.map((one) => `IF(ISNUMBER(${one}),${one},${none})`);
+  return (
+    `LET(first,${first},second,${second},third,${third},` +
+    `best,IF(first${better}second,IF(first${better}third,first,third),IF(second${better}third,second,third)),IF(best${isNone},"",best))`
+  );
 }
 
-/** One number a row out of three, "" where fewer than `least` are numbers. `result` names them `three`. */
-export function eachRow(columns: string, least: number, result: string): string {
-  return `BYROW(${columns},LAMBDA(three,IF(COUNT(three)<${least},"",${result})))`;
+/** The columns of the three phases: `columnsOf("t_")` is t_left, t_middle, t_right; "" before a reading's own. */
+export function columnsOf(prefix: string): string[] {
+  return PHASES.map((phase) => `[${prefix}${phase}]`);
 }
 
 /** Of three columns the one of the phase that is named in `phase`. */
@@ -55,8 +74,8 @@ export function ofPhase(phase: string, columns: (phase: Phase) => string): strin
 }
 
 /** The word of the phase whose column equals `value`; of equals the first. */
-export function phaseOf(value: string, name: string): string {
-  return `IF([${name}_left]=${value},"left",IF([${name}_middle]=${value},"middle","right"))`;
+export function phaseOf(value: string, prefix: string): string {
+  return `IF([${prefix}left]=${value},"left",IF([${prefix}middle]=${value},"middle","right"))`;
 }
 
 /** Words where a condition holds, with what separates them from the next. */
@@ -64,8 +83,12 @@ export function clause(condition: string, words: string, separator = "; "): stri
   return `IF(${condition},${words}&"${separator}","")`;
 }
 
-/** Clauses in one text without the last separator. */
-export function joined(clauses: readonly string[], separator = "; "): string {
+/** Clauses in one text without the last separator; `names` are LET's: each a name and what it stands for. */
+export function joined(
+  clauses: readonly string[],
+  separator = "; ",
+  names: readonly (readonly [string, string])[] = [],
+): string {
   const { length } = separator;
-  return `=LET(all,${clauses.join("&")},IF(all="","",LEFT(all,LEN(all)-${length})))`;
+  return `=LET(${[...names.flat(), "all", clauses.join("&")].join(",")},IF(all="","",LEFT(all,LEN(all)-${length})))`;
 }

@@ -78,7 +78,7 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       group: AS_FOUND,
       width: 230,
       grade: true,
-      note: "At the load found: the worst of the grades over similar, by share of limit and over air; balanced phases by their limit, else over air.",
+      note: "At the load found. One hot phase: the worse of over similar and over air. Balanced phases: by their limit, else over air. Without a similar reference: the worse of limit and air.",
       formula: `=IF([judged_by]="",IF(([pattern]="")*([stops]="")+([left]&[middle]&[right]="")>0,"","no grade"),${governing((way) => `[grade_${way.key}]`)})`,
     },
     {
@@ -130,7 +130,7 @@ function numberColumn({ key, rise, call }: Way): Computed {
 function judgedBy(): string {
   const number = (key: string): string => `IF(ISNUMBER([g_${key}]),[g_${key}],-1)`;
   return (
-    `=LET(similar,${number("similar")},limit,${number("limit")},` +
+    `=LET(similar,${number("similar")},limit,IF([pattern]="one hot",-1,${number("limit")}),` +
     `air,IF(${BY_LIMIT},-1,${number("air")}),` +
     `IF(similar+limit+air=-3,"",IF((similar>=limit)*(similar>=air),"over similar",IF(limit>=air,"share of limit","over air"))))`
   );

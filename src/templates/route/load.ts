@@ -1,19 +1,30 @@
 /** Currents, and the phases brought to what may be compared. */
 import type { Computed } from "./columns.js";
-import { eachRow, fromAssets, ofPhase, PHASES, type Phase, phaseOf, phases, typedPhases } from "./formula.js";
+import { columnsOf, extreme, fromAssets, number, ofPhase, PHASES, type Phase, phaseOf, sideBySide } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 const WORKING = "Working";
-const AMPS = typedPhases("amps_");
 
 /** 1 where the currents of a directly seen item differ too much for the phases to be compared as they are. */
 export const UNEQUAL = `(([view]="direct")*(([imbalance]="no current")+(ISNUMBER([imbalance])*([imbalance]>0.1))))`;
-export const LARGEST_CURRENT = eachRow(AMPS, 1, "MAX(three)");
 /** The load that the rise over similar belongs to. */
-export const COMPARED_AT = `IF(${UNEQUAL},${LARGEST_CURRENT},[amps_hottest])`;
+export const COMPARED_AT = `IF(${UNEQUAL},[amps_high],[amps_hottest])`;
 
 export function loadColumns(units: SheetUnits): Computed[] {
+  const working = { group: WORKING, width: 72, folded: true, format: "0.0" } as const;
+  const missing = (prefix: string): string =>
+    columnsOf(prefix)
+      .map((one) => `(1-ISNUMBER(${one}))`)
+      .join("+");
   return [
+    {
+      key: "amps_high",
+      ...working,
+      unit: "A",
+      format: "0",
+      note: "Largest of the three currents.",
+      formula: `=${extreme("highest", columnsOf("amps_"))}`,
+    },
     {
       key: "imbalance",
       group: WORKING,
@@ -21,18 +32,24 @@ export function loadColumns(units: SheetUnits): Computed[] {
       folded: true,
       format: "0 %",
       note: "Largest over smallest current, less 1. Needs all three.",
-      formula: `=${eachRow(AMPS, 3, 'IF(MIN(three)=0,"no current",ROUND(MAX(three)/MIN(three)-1,6))')}`,
+      formula: `=LET(lowest,${extreme("lowest", columnsOf("amps_"))},IF(${missing("amps_")}>0,"",IF(lowest=0,"no current",ROUND([amps_high]/lowest-1,6))))`,
     },
     ...PHASES.map((phase, index) => compared(phase, index + 1, units)),
+    {
+      key: "c_sum",
+      ...working,
+      note: "Only where all three can be compared.",
+      formula: `=IF(${missing("c_")}>0,"",[c_left]+[c_middle]+[c_right])`,
+    },
+    { key: "c_high", ...working, formula: `=${extreme("highest", columnsOf("c_"))}` },
+    { key: "c_low", ...working, formula: `=${extreme("lowest", columnsOf("c_"))}` },
     {
       key: "hottest",
       header: "hottest phase",
       group: "Compared",
       width: 76,
       note: "At the load they are compared at, not simply the highest reading.",
-      formula:
-        `=LET(compared,${eachRow(phases("c"), 1, "MAX(three)")},seen,${eachRow(phases("t"), 1, "MAX(three)")},` +
-        `IF(compared<>"",${phaseOf("compared", "c")},IF(seen<>"",${phaseOf("seen", "t")},"")))`,
+      formula: `=IF([c_high]<>"",${phaseOf("[c_high]", "c_")},IF([t_high]<>"",${phaseOf("[t_high]", "t_")},""))`,
     },
     {
       key: "t_hottest",
@@ -51,7 +68,7 @@ export function loadColumns(units: SheetUnits): Computed[] {
       unit: "A",
       format: "0",
       note: "Current of the hottest phase; the largest where no temperature was read.",
-      formula: `=IF([hottest]="",${LARGEST_CURRENT},${ofPhase("[hottest]", (phase) => `IF([amps_${phase}]="","",[amps_${phase}])`)})`,
+      formula: `=IF([hottest]="",[amps_high],${ofPhase("[hottest]", (phase) => number(`[amps_${phase}]`))})`,
     },
     {
       key: "expected_max",
@@ -77,7 +94,7 @@ export function loadColumns(units: SheetUnits): Computed[] {
       width: 130,
       note: "Up to 5 % apart the phases are compared as they are, up to 10 % with care; beyond, each phase's rise is first brought to the largest of the three currents.",
       formula:
-        `=IF([imbalance]="","",IF([imbalance]="no current","no current on "&${withoutCurrent()},` +
+        `=IF([imbalance]="","",IF([imbalance]="no current",IF([amps_high]=0,"no current on any phase","no current on "&${withoutCurrent()}),` +
         `IF(ISNUMBER([imbalance])*([imbalance]>0.05),"differ by "&TEXT([imbalance],"0 %"),"alike")))`,
     },
   ];
@@ -94,7 +111,7 @@ function compared(phase: Phase, position: number, units: SheetUnits): Computed {
     note: "What is compared: the corrected temperature; where the currents differ by more than 10 %, the rise at the largest of them.",
     formula:
       `=IF(([t_${phase}]="")+([view]="direct")*([imbalance]="")+([view]="enclosed")>0,"",IF(${UNEQUAL},` +
-      `IFERROR(CHOOSECOLS(GREY.PHASE_RISE(${phases("t")},${AMPS},[air_used],,job_exponent,job_minimum_load,${units.argument}),${position}),""),[t_${phase}]))`,
+      `IFERROR(CHOOSECOLS(GREY.PHASE_RISE(${sideBySide("t_")},${sideBySide("amps_")},[air_used],,job_exponent,job_minimum_load,${units.argument}),${position}),""),[t_${phase}]))`,
   };
 }
 

@@ -1,6 +1,6 @@
 /** Readings made into temperatures and rises over air. */
 import type { Computed } from "./columns.js";
-import { eachRow, given, PHASES, type Phase, phases, typedPhases } from "./formula.js";
+import { columnsOf, extreme, given, number, PHASES, type Phase } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 const WORKING = "Working";
@@ -20,8 +20,17 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
       format: "0.0",
       note: "The reading that stands at a limit of the camera's range.",
       formula:
-        `=IF([reading_is]="at least",${eachRow(typedPhases(""), 1, "MAX(three)")},` +
-        `IF([reading_is]="at most",${eachRow(typedPhases(""), 1, "MIN(three)")},""))`,
+        `=IF([reading_is]="at least",${extreme("highest", columnsOf(""))},` +
+        `IF([reading_is]="at most",${extreme("lowest", columnsOf(""))},""))`,
+    },
+    {
+      key: "t_high",
+      group: WORKING,
+      width: 72,
+      folded: true,
+      measure: "temperature",
+      format: "0.0",
+      formula: `=${extreme("highest", columnsOf("t_"))}`,
     },
     {
       key: "air_used",
@@ -31,7 +40,7 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
       measure: "temperature",
       format: "0.0",
       note: "The air the rise is over: the room's where both it and the enclosure's are noted.",
-      formula: `=IF(([air_taken]="enclosure")*([room_air]<>""),[room_air],${given("[surrounding_air]")})`,
+      formula: `=IF(([air_taken]="enclosure")*ISNUMBER([room_air]),[room_air],${number("[surrounding_air]")})`,
     },
     ...PHASES.map(correctedShown),
     ...PHASES.map(riseShown),
@@ -62,6 +71,11 @@ function corrected(phase: Phase, units: SheetUnits): Computed {
   };
 }
 
+/** 1 where a reading stands at a limit; 0 of a column and "" of another are alike to the engine, so both are asked. */
+function atLimit(phase: Phase): string {
+  return `([limit_reading]<>"")*([${phase}]=[limit_reading])`;
+}
+
 function correctedShown(phase: Phase): Computed {
   return {
     key: `corrected_${phase}`,
@@ -74,7 +88,7 @@ function correctedShown(phase: Phase): Computed {
     note: "Temperature of the object. ≥ or ≤ where the reading stands at a limit of the camera's range.",
     formula:
       `=IF([${phase}]="","",IF([t_${phase}]="",IF(([settings_missing]<>"")+([asset_id]="")>0,"",IF(ISNUMBER([emissivity_used])*([emissivity_used]<0.3),"qualitative","no answer")),` +
-      `IF([${phase}]=[limit_reading],${LIMIT_MARK}&TEXT([t_${phase}],"0.0"),[t_${phase}])))`,
+      `IF(${atLimit(phase)},${LIMIT_MARK}&TEXT([t_${phase}],"0.0"),[t_${phase}])))`,
   };
 }
 
@@ -90,9 +104,6 @@ function riseShown(phase: Phase): Computed {
     align: "right",
     formula:
       `=IF(([t_${phase}]="")+([air_used]="")>0,"",` +
-      `IF([${phase}]=[limit_reading],${LIMIT_MARK}&TEXT(${rise},"0.0"),${rise}))`,
+      `IF(${atLimit(phase)},${LIMIT_MARK}&TEXT(${rise},"0.0"),${rise}))`,
   };
 }
-
-/** Highest corrected temperature of a row. */
-export const WARMEST = eachRow(phases("t"), 1, "MAX(three)");

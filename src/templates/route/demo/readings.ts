@@ -15,21 +15,21 @@ function read(
   return { left: left[0], middle: left[1], right: left[2], ...currents, surrounding_air: air, air_taken: taken };
 }
 
-function seen(asset_id: string, time: string, status: "no exception" | "exception", image?: string): Reading {
-  return {
-    asset_id,
-    time: clock(time),
-    status,
-    ...(image === undefined ? {} : { thermal_image: `IR-${image}` }),
-    ...(status === "exception" ? { photo: `P-${image ?? ""}` } : {}),
-  };
+function fine(asset_id: string, time: string): Reading {
+  return { asset_id, time: clock(time), status: "no exception" };
+}
+
+/** Images and photos are numbered as they were taken. */
+function exception(asset_id: string, time: string, image: number): Reading {
+  const number = String(image).padStart(4, "0");
+  return { asset_id, time: clock(time), status: "exception", thermal_image: `IR-${number}`, photo: `P-${number}` };
 }
 
 export const readings: readonly Reading[] = [
-  { ...seen("MSB-INC", "08:40", "no exception", "0101"), ...read([40.6, 41.3, 40.3], [1010, 1022, 998], 26.5) },
-  { ...seen("MSB-Q2", "08:46", "no exception"), amps_left: 402, amps_middle: 398, amps_right: 405 },
+  { ...fine("MSB-INC", "08:40"), ...read([40.6, 41.3, 40.3], [1010, 1022, 998], 26.5) },
+  { ...fine("MSB-Q2", "08:46"), amps_left: 402, amps_middle: 398, amps_right: 405 },
   {
-    ...seen("MSB-Q3", "08:52", "exception", "0102"),
+    ...exception("MSB-Q3", "08:52", 101),
     ...read([38.2, 37.8, 68.1], [231, 226, 229], 26.5),
     cause: "loose or worn lug connection",
     action: "isolate, open, clean, remake; look again at load",
@@ -37,33 +37,33 @@ export const readings: readonly Reading[] = [
     due: day("2026-03-11"),
   },
   {
-    ...seen("MSB-Q5", "09:01", "exception", "0103"),
+    ...exception("MSB-Q5", "09:01", 102),
     ...read([37.0, 44.6, 37.3], [148, 152, 146], 26.5),
     cause: "lug connection",
     action: "remake at the next stop",
     due: day("2026-04-18"),
   },
   {
-    ...seen("MSB-Q8", "09:07", "exception", "0104"),
+    ...exception("MSB-Q8", "09:07", 103),
     ...read([59.6, 62.0, 40.0], [190, 193, 188], 26.5),
     cause: "two lugs of one fixing",
     action: "remake both at the next stop",
     due: day("2026-03-21"),
   },
   {
-    ...seen("BUS-LK", "09:13", "exception", "0105"),
+    ...exception("BUS-LK", "09:13", 104),
     ...read([30.2, 29.8, 33.2], [402, 398, 405], 26.5),
     action: "tape patches at the next stop, then read again",
   },
   {
-    ...seen("CAP-1", "09:20", "exception", "0106"),
+    ...exception("CAP-1", "09:20", 105),
     ...read([33.7, 34.2, 42.0], [72, 73, 71.5], 28),
     cause: "fuse clip",
     action: "clean or replace the clip",
     due: day("2026-04-18"),
   },
   {
-    ...seen("GEN-ATS", "09:28", "exception", "0107"),
+    ...exception("GEN-ATS", "09:28", 106),
     ...read([53.0, 55.8, 52.6], [265, 268, 262], 38, "enclosure"),
     room_air: 25,
     cause: "filter mat of the enclosure is blocked",
@@ -71,20 +71,20 @@ export const readings: readonly Reading[] = [
     due: day("2026-03-28"),
   },
   {
-    ...seen("UPS-IN", "09:37", "exception", "0108"),
+    ...exception("UPS-IN", "09:37", 107),
     ...read([26.7, 26.9, 35.4], [69, 70, 70], 23),
     action: "look again at a higher load",
     due: day("2026-04-18"),
   },
-  { ...seen("TX1-LV", "09:50", "no exception", "0109"), ...read([71.7, 72.8, 71.1], [868, 880, 861], 30) },
+  { ...fine("TX1-LV", "09:50"), ...read([71.7, 72.8, 71.1], [868, 880, 861], 30) },
   {
-    ...seen("TX1-HV", "09:58", "exception", "0110"),
+    ...exception("TX1-HV", "09:58", 108),
     ...read([26.9, 27.1, 30.3], [31, 30.6, 31.2], 18),
     action: "other method at the next outage",
     due: day("2026-06-06"),
   },
   {
-    ...seen("MV-C1", "10:08", "exception", "0111"),
+    ...exception("MV-C1", "10:08", 109),
     ...read([22.5, 22.7, 29.1], [31, 30.6, 31.2], 18),
     reflected: 18,
     window_temp: 18.5,
@@ -92,17 +92,17 @@ export const readings: readonly Reading[] = [
     action: "plan an outage",
     due: day("2026-04-18"),
   },
-  { ...seen("MV-C2", "10:15", "exception", "0112"), ...read([22.2, 27.3, 22.4], [24, 24.3, 23.8], 18), reflected: 18 },
-  { ...seen("RMU-1", "10:21", "no exception", "0113"), ...read([21.8, 21.9, 21.9], null, 18) },
+  { ...exception("MV-C2", "10:15", 110), ...read([22.2, 27.3, 22.4], [24, 24.3, 23.8], 18), reflected: 18 },
+  { ...fine("RMU-1", "10:21"), ...read([21.8, 21.9, 21.9], null, 18) },
   {
-    ...seen("BLR-FD", "10:33", "exception", "0114"),
+    ...exception("BLR-FD", "10:33", 111),
     ...read([35.2, 35.5, 46.6], [45, 44.6, 45.2], 31),
     cause: "starter terminal",
     action: "remake at the next stop",
     due: day("2026-03-21"),
   },
   {
-    ...seen("BLR-CB1", "10:41", "exception", "0115"),
+    ...exception("BLR-CB1", "10:41", 112),
     ...read([58.7, 150, 60.3], [58, 60, 59], 31),
     reading_is: "at least",
     cause: "contactor pole",
@@ -111,27 +111,27 @@ export const readings: readonly Reading[] = [
     due: day("2026-03-11"),
   },
   {
-    ...seen("MCC1-P1", "10:55", "exception", "0116"),
+    ...exception("MCC1-P1", "10:55", 113),
     ...read([28.0, 28.3, 31.6], [38, 37.5, 38.4], 24),
     action: "look again at the next survey",
   },
   {
-    ...seen("MCC1-P4", "11:00", "exception", "0117"),
+    ...exception("MCC1-P4", "11:00", 114),
     ...read([28.8, 29.2, 43.1], [29, 28.6, 29.3], 24.5),
     cause: "overload relay terminal",
     action: "remake at the next stop",
     due: day("2026-03-21"),
   },
-  { ...seen("MCC2-M4", "11:12", "exception", "0118"), ...read([32.5, 50.5, 33.1], [22, null, 22.4], 24) },
-  { ...seen("MCC2-M7", "11:18", "exception", "0119"), ...read([31.0, 31.4, 43.7], [18, 18.2, 17.9], null) },
-  { ...seen("MCC2-M9", "11:23", "no exception", "0120"), ...read([22.5, 22.7, 22.4], [12, 12.1, 11.9], 27.5) },
+  { ...exception("MCC2-M4", "11:12", 115), ...read([32.5, 50.5, 33.1], [22, null, 22.4], 24) },
+  { ...exception("MCC2-M7", "11:18", 116), ...read([31.0, 31.4, 43.7], [18, 18.2, 17.9], null) },
+  { ...fine("MCC2-M9", "11:23"), ...read([22.5, 22.7, 22.4], [12, 12.1, 11.9], 27.5) },
   {
-    ...seen("SD-FAN", "11:35", "no exception", "0121"),
+    ...fine("SD-FAN", "11:35"),
     ...read([35.2, 35.9, 35.4], [204, 205, 202], 29),
     minutes_since_load_change: 12,
   },
   {
-    ...seen("DB-PACK", "11:48", "exception", "0122"),
+    ...exception("DB-PACK", "11:48", 117),
     ...read([91.3, 92.8, 90.4], [118, 121, 116], 24),
     cause: "load moved here from the closed line",
     action: "move load back, measure for a day",
@@ -139,7 +139,7 @@ export const readings: readonly Reading[] = [
     due: day("2026-03-12"),
   },
   {
-    ...seen("DB-WKS", "12:40", "exception", "0123"),
+    ...exception("DB-WKS", "12:40", 118),
     ...read([37.0, 53.0, 36.1], [62, 41, 60], 25),
     cause: "terminal of the phase with the smallest current",
     action: "isolate and remake today",
@@ -151,17 +151,16 @@ export const readings: readonly Reading[] = [
     time: clock("12:52"),
     status: "partly seen",
     reason: "rear terminals behind a fixed barrier",
-    thermal_image: "IR-0124",
     ...read([27.7, 28.1, 27.8], [35, 35.6, 34.8], 22),
   },
   {
-    ...seen("LC-HTR", "13:05", "exception", "0125"),
+    ...exception("LC-HTR", "13:05", 119),
     ...read([24.6, 37.0, 36.3], [0, 46, 45.5], 24),
     cause: "fuse blown, left phase",
     action: "replace the fuse, look again",
   },
   {
-    ...seen("EV-CHG", "13:12", "exception", "0125"),
+    ...exception("EV-CHG", "13:12", 120),
     ...read([33.2, 33.5, 38.9], [74, 75, 80], 21),
     amps_time: clock("13:37"),
     cause: "isolator pole",
@@ -170,7 +169,7 @@ export const readings: readonly Reading[] = [
   },
   { asset_id: "CS-EV3", time: clock("13:25"), status: "not inspected", reason: "board blocked by stored pallets" },
   {
-    ...seen("ROOF-CH1", "13:50", "exception", "0126"),
+    ...exception("ROOF-CH1", "13:50", 121),
     ...read([17.9, 18.4, 28.7], [142, 139, 144], 8, "outdoors"),
     cause: "isolator terminal",
     action: "remake at the next stop",
@@ -180,7 +179,7 @@ export const readings: readonly Reading[] = [
     wind: 1.5,
   },
   {
-    ...seen("ROOF-AH2", "13:58", "no exception", "0127"),
+    ...fine("ROOF-AH2", "13:58"),
     ...read([12.5, 12.9, 12.4], [22, 21.7, 22.3], 8, "outdoors"),
     distance: 4,
     humidity: 60,
