@@ -52,7 +52,7 @@ async function pictures(name, options) {
     await shot("2-function");
   }
   await page.evaluate(() => globalThis.greybody.select("Route", "B8"));
-  await page.keyboard.press("Alt+ArrowDown");
+  await page.locator(".gb-choice-button").click();
   await page.waitForTimeout(300);
   await shot("3-choices");
   await page.keyboard.press("Escape");
@@ -66,10 +66,11 @@ async function pictures(name, options) {
   await page.context().close();
 }
 
-/** Readings at the left, what is worked out at the right, the panel beside it. */
+/** What the route works out: rises, loads, limits and grades, with the panel beside it. */
 async function readmePicture() {
   const page = await openPage({ viewport: { width: 1680, height: 880 } });
-  await scrollRight(page, 2300);
+  for (let step = 0; step < 2; step++) await page.getByRole("button", { name: "Zoom out" }).click();
+  await scrollRight(page, 2150);
   await page.screenshot({ path: inRoot("workbooks/page.png") });
   await page.context().close();
 }

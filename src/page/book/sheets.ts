@@ -41,7 +41,7 @@ export function fillForm(form: FormLayout, writer: SheetWriter): Shape {
   return {
     rowCount: form.firstFieldRow + form.sheet.fields.length,
     columnCount: 4,
-    columnData: { 0: { w: 230 }, 1: { w: 210 }, 2: { w: 64 }, 3: { w: 420 } },
+    columnData: { 0: { w: 200 }, 1: { w: 260 }, 2: { w: 64 }, 3: { w: 420 } },
     freeze: { xSplit: 0, ySplit: 1, startRow: 1, startColumn: -1 },
   };
 }

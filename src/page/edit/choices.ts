@@ -35,16 +35,12 @@ export function offerChoices(book: LiveBook, frame: HTMLElement): void {
     close(false);
     place = activeCell(book);
     const choices = place && choicesAt(book, book.activeSheetId(), place);
-    opener.hidden = choices === undefined;
-    if (choices !== undefined) put(opener, "end");
+    opener.hidden = choices === undefined || !inView();
+    if (!opener.hidden) put(opener, "end");
   };
   selections.selectionMoveEnd$.subscribe(follow);
   selections.selectionSet$.subscribe(follow);
-  // The button would hang in the air while the grid moves under it.
-  book.api.addEvent(book.api.Event.Scroll, () => {
-    opener.hidden = true;
-    close(false);
-  });
+  book.api.addEvent(book.api.Event.Scroll, follow);
   book.api.addEvent(book.api.Event.SheetEditStarted, () => {
     opener.hidden = true;
   });
@@ -144,6 +140,18 @@ export function offerChoices(book: LiveBook, frame: HTMLElement): void {
       range,
       value: content,
     });
+  }
+
+  /** Whether the selected cell is where its button can stand. */
+  function inView(): boolean {
+    const cell = place && cellBox(book, frame, place);
+    return (
+      cell !== undefined &&
+      cell.right > 0 &&
+      cell.left < frame.clientWidth &&
+      cell.bottom > 0 &&
+      cell.top < frame.clientHeight
+    );
   }
 
   /** Beside or below the selected cell, inside the frame. */

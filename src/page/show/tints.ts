@@ -57,12 +57,14 @@ export function tintCells(book: LiveBook): Tints {
       if (place === undefined) return cell;
       const grade = row >= firstRow && place.computed?.grade === true ? gradeOf(cell?.v) : undefined;
       if (grade !== undefined) return gradeCell(cell, grade);
-      return zoneTint(row >= firstRow ? wordsLeft(cell) : cell, place.computed !== undefined);
+      if (row < firstRow) return zoneTint(cell, place.computed !== undefined);
+      const shown = place.computed === undefined ? marked(cell, place.column.choices) : wordsLeft(cell);
+      return zoneTint(shown, place.computed !== undefined);
     }
     if (sheet?.kind === "form" && column === formColumns.value && row >= sheet.firstFieldRow) {
       const field = sheet.sheet.fields[row - sheet.firstFieldRow];
       if (field?.definedName !== undefined)
-        return zoneTint(cell, typeof field.value === "string" && field.value.startsWith("="));
+        return zoneTint(marked(cell, field.choices), typeof field.value === "string" && field.value.startsWith("="));
     }
     return cell;
   }
@@ -85,6 +87,15 @@ export function tintCells(book: LiveBook): Tints {
   function painted(rgb: string): { rgb: string } {
     return { rgb: dark ? turnedRound(rgb) : rgb };
   }
+}
+
+/** A corner on what is not among the choices: a mark, no more; it may be typed. */
+function marked(
+  cell: Nullable<ICellDataForSheetInterceptor>,
+  choices: readonly string[] | undefined,
+): Nullable<ICellDataForSheetInterceptor> {
+  if (choices === undefined || cell?.v === undefined || cell.v === null || cell.v === "" || choices.includes(String(cell.v))) return cell;
+  return { ...cell, markers: { ...cell.markers, tr: { size: 7, color: lightTones.grades[2].fill } } };
 }
 
 /** Words in a column of numbers, such as a refusal, are read from their beginning, also where they do not fit. */
