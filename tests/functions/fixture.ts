@@ -57,7 +57,7 @@ export function metric(quantity: Quantity, si: number): number {
 }
 
 /** An argument's cells, each changed where it is a number; text and everything else stays. */
-export function mapNumbers(input: Input, change: (value: number) => Cell): Input {
+function mapNumbers(input: Input, change: (value: number) => Cell): Input {
   const each = (cell: Cell): Cell => (typeof cell === "number" ? change(cell) : cell);
   return Array.isArray(input) ? (input as Grid).map((row) => row.map(each)) : each(input as Cell);
 }

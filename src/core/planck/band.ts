@@ -18,7 +18,7 @@ export interface Band {
 
 const MICROMETRE = 1e-6;
 /** Wavelengths the computation is meant for [m]. */
-export const WAVELENGTH_RANGE: Range = { min: 0.7 * MICROMETRE, max: 20 * MICROMETRE };
+const WAVELENGTH_RANGE: Range = { min: 0.7 * MICROMETRE, max: 20 * MICROMETRE };
 
 function requireWavelength(value: number): void {
   // Written so that NaN is refused too.

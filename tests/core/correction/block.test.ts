@@ -153,6 +153,12 @@ describe("rows that cannot be", () => {
     expect(compare(Float64Array.of(330, 330, 330, 330), columns, BANDS["7.5-14"]!)).toBe(1);
   });
 
+  it("a reflected temperature that is none, also where nothing reflects", () => {
+    const columns = { emissivity: fill(() => 1, 3), reflected: Float64Array.of(NaN, 295, -1) };
+    expect(compare(fill(() => 330, 3), columns, BANDS["7.5-14"]!)).toBe(2);
+    expect(compare(fill(() => 330, 3), { ...columns, emissivity: 1 }, BANDS["7.5-14"]!)).toBe(2);
+  });
+
   it("what is needed but not given", () => {
     const apparent = fill(() => 330, 4);
     for (const name of TEMPERATURES) {
