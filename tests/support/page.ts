@@ -66,7 +66,7 @@ export class OpenPage {
 
   /** Until the engine has been at rest for a moment: a change is calculated only some time after it was made. */
   async settled(): Promise<void> {
-    for (let quiet = 0; quiet < 3; ) {
+    for (let quiet = 0; quiet < 3;) {
       const busy = await this.page.evaluate(async () => {
         await new Promise((resolve) => setTimeout(resolve, 60));
         return globalThis.greybody?.calculating() !== false;

@@ -94,7 +94,14 @@ function marked(
   cell: Nullable<ICellDataForSheetInterceptor>,
   choices: readonly string[] | undefined,
 ): Nullable<ICellDataForSheetInterceptor> {
-  if (choices === undefined || cell?.v === undefined || cell.v === null || cell.v === "" || choices.includes(String(cell.v))) return cell;
+  if (
+    choices === undefined ||
+    cell?.v === undefined ||
+    cell.v === null ||
+    cell.v === "" ||
+    choices.includes(String(cell.v))
+  )
+    return cell;
   return { ...cell, markers: { ...cell.markers, tr: { size: 7, color: lightTones.grades[2].fill } } };
 }
 
