@@ -1,5 +1,5 @@
 /** What calls for care on a row that has numbers. */
-import { apart, clause, fromAssets, is, MEASURED } from "./formula.js";
+import { clause, fromAssets, is, MEASURED, ofNumbers } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 export function cautions(units: SheetUnits): string[] {
@@ -7,9 +7,19 @@ export function cautions(units: SheetUnits): string[] {
   const speed = (metric: number): number => units.from("speed", metric);
   const kelvin = units.label("difference");
   const outdoors = '([air_taken]="outdoors")';
+  const nearAir = ofNumbers(
+    ["[reflected_used]", "[surrounding_air]"],
+    `ABS([reflected_used]-[surrounding_air])<${difference(5)}`,
+  );
+  const airsApart = ofNumbers(
+    ["[rise_air]", "[surrounding_air]", "[room_air]"],
+    `ABS([surrounding_air]-[room_air])>${difference(5)}`,
+  );
+  const belowReflected = ofNumbers(["[t_high]", "[reflected_used]"], `[t_high]<[reflected_used]-${difference(2)}`);
   return [
     clause('[location]="not in Assets"', '[asset_id]&" is not in Assets"'),
     clause('[limit_reading]<>""', `"reading at the camera's limit: take it again in the next range"`),
+    clause(`([status]="exception")*${belowReflected}`, '"colder than what it reflects: check reflected and reading"'),
     clause(
       `(LEFT([grade_air],6)="colder")`,
       '"colder than its reference: air taken elsewhere, open or unloaded phase, wet or sky-cooled"',
@@ -46,7 +56,7 @@ export function cautions(units: SheetUnits): string[] {
       '"reflected is assumed"',
     ),
     clause(
-      `${MEASURED}*${outdoors}*${is("[emissivity_used]", "<0.95")}*${apart("[reflected_used]", "[surrounding_air]", `<${difference(5)}`)}`,
+      `${MEASURED}*${outdoors}*${is("[emissivity_used]", "<0.95")}*${nearAir}`,
       '"reflected close to the air, outdoors: was it the sky?"',
     ),
     clause(is("[spot_margin]", ">=1") + "*" + is("[spot_margin]", "<1.5"), '"target hardly larger than 3 × 3 pixels"'),
@@ -60,12 +70,11 @@ export function cautions(units: SheetUnits): string[] {
       '"load changed "&[minutes_since_load_change]&" min before: not settled"',
     ),
     clause(
-      // Ten minutes are 0.006944 of a day.
-      apart("[amps_time]", "[time]", ">0.006945"),
+      ofNumbers(["[amps_time]", "[time]"], "ROUND(ABS([amps_time]-[time])*1440,3)>10"),
       '"current read "&ROUND(ABS([amps_time]-[time])*1440,0)&" min from the image"',
     ),
     clause(
-      `([air_taken]="enclosure")*ISNUMBER([rise_air])*${apart("[surrounding_air]", "[room_air]", `>${difference(5)}`)}`,
+      `([air_taken]="enclosure")*${airsApart}`,
       `"over the enclosure's air "&TEXT([rise_air]+[room_air]-[surrounding_air],"0.0")&" ${kelvin}"&${overEnclosure(units)}`,
     ),
     clause(

@@ -21,9 +21,9 @@ export function number(reference: string): string {
   return `IF(ISNUMBER(${reference}),${reference},"")`;
 }
 
-/** 1 where two cells are numbers whose distance the comparison holds for: `apart("[a]", "[b]", ">5")`. */
-export function apart(one: string, other: string, comparison: string): string {
-  return `IF(ISNUMBER(${one})*ISNUMBER(${other}),ROUND(ABS(${one}-${other}),6)${comparison},FALSE)*1`;
+/** 1 where all these cells are numbers and the comparison of them holds; text among them is no error then. */
+export function ofNumbers(references: readonly string[], comparison: string): string {
+  return `IF(${references.map((one) => `ISNUMBER(${one})`).join("*")},${comparison},FALSE)*1`;
 }
 
 /** True where a cell is a number that the comparison holds for: `is("[wind]", ">7")`. */

@@ -6,7 +6,7 @@ import type { SheetUnits } from "./sheet-units.js";
 const WORKING = "Working";
 
 /** Words before a number that stands for more, or less, than it says. */
-export const LIMIT_MARK = `IF([reading_is]="at least","≥ ","≤ ")`;
+const LIMIT_MARK = `IF([reading_is]="at least","≥ ","≤ ")`;
 
 export function temperatureColumns(units: SheetUnits): Computed[] {
   return [

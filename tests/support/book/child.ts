@@ -1,4 +1,4 @@
-/** Reads a BookDescription as JSON, works it out in the engine without a screen, and writes what every sheet holds. */
+/** Reads descriptions of books as JSON, works them out in the engine without a screen, and writes what every sheet holds. */
 import "@univerjs/engine-formula/facade";
 import "@univerjs/sheets/facade";
 import "@univerjs/sheets-formula/facade";
@@ -11,43 +11,55 @@ import { UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { catalogue } from "../../../src/functions/catalogue.js";
 import type { Cell } from "../../../src/functions/contract.js";
 import { equipEngine } from "../../../src/host/embedded/equip.js";
-import { formColumns, layOut, type SheetLayout } from "../../../src/page/book/layout.js";
+import { type BookLayout, formColumns, layOut, type SheetLayout } from "../../../src/page/book/layout.js";
 import { resolveFormula } from "../../../src/page/book/resolve.js";
 import type { BookDescription } from "../../../src/templates/contract.js";
 import type { Value, WorkedSheet } from "./worked.js";
 
-const BOOK = "book";
-const layout = layOut(JSON.parse(readFileSync(0, "utf8")) as BookDescription);
+void work(JSON.parse(readFileSync(0, "utf8")) as BookDescription[]);
 
-const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR });
-univer.registerPlugin(UniverFormulaEnginePlugin);
-univer.registerPlugin(UniverSheetsPlugin);
-univer.registerPlugin(UniverSheetsFormulaPlugin);
-const injector = univer.__getInjector();
-const api = FUniver.newAPI(univer);
-equipEngine(injector, catalogue);
-univer.createUnit(UniverInstanceType.UNIVER_SHEET, {
-  id: BOOK,
-  sheetOrder: layout.sheets.map((sheet) => sheet.id),
-  sheets: Object.fromEntries(layout.sheets.map((sheet) => [sheet.id, sheetData(sheet)])),
-});
+async function work(books: readonly BookDescription[]): Promise<void> {
+  const worked: WorkedSheet[][] = [];
+  for (const book of books) worked.push(await workOut(layOut(book)));
+  process.stdout.write(JSON.stringify(worked), () => process.exit(0));
+}
 
-void work();
-
-async function work(): Promise<void> {
+/** An engine of its own for each book. */
+async function workOut(layout: BookLayout): Promise<WorkedSheet[]> {
+  const locales = { [LocaleType.EN_US]: {} };
+  const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.ERROR });
+  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverSheetsPlugin);
+  univer.registerPlugin(UniverSheetsFormulaPlugin);
+  const injector = univer.__getInjector();
+  const api = FUniver.newAPI(univer);
+  equipEngine(injector, catalogue);
+  const sheets = Object.fromEntries(layout.sheets.map((sheet) => [sheet.id, sheetData(sheet, layout)]));
+  const id = "book";
+  univer.createUnit(UniverInstanceType.UNIVER_SHEET, { id, sheetOrder: layout.sheets.map((one) => one.id), sheets });
   const formulas = api.getFormula();
   const ended = formulas.onCalculationEnd();
   formulas.executeCalculation();
   await ended;
-  process.stdout.write(JSON.stringify(layout.sheets.map(read)), () => process.exit(0));
+  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[id];
+  const worked = layout.sheets.map((sheet) => {
+    const worksheet = api.getActiveWorkbook()?.getSheetBySheetId(sheet.id);
+    return read(
+      sheet,
+      (row, column) =>
+        worksheet?.getRange(row, column).getRawValue() ?? spilled?.[sheet.id]?.[row]?.[column]?.v ?? null,
+    );
+  });
+  univer.dispose();
+  return worked;
 }
 
 /** The cells alone: what the page puts around them has its own tests. */
-function sheetData(sheet: SheetLayout): Partial<IWorksheetData> {
+function sheetData(sheet: SheetLayout, layout: BookLayout): Partial<IWorksheetData> {
   const cells: Record<number, Record<number, ICellData>> = {};
   const put = (row: number, column: number, value: Cell | undefined): void => {
     const isFormula = typeof value === "string" && value.startsWith("=");
-    if (isFormula) (cells[row] ??= {})[column] = { f: resolved(value, sheet.name, row) };
+    if (isFormula) (cells[row] ??= {})[column] = { f: resolved(value, sheet.name, row, layout) };
     else if (value !== undefined && value !== null && value !== "")
       (cells[row] ??= {})[column] = { v: value as string | number };
   };
@@ -71,17 +83,13 @@ function sheetData(sheet: SheetLayout): Partial<IWorksheetData> {
   return { id: sheet.id, name: sheet.name, cellData: cells, rowCount: 4000, columnCount: 200 };
 }
 
-function resolved(formula: string, sheetName: string, row: number): string {
+function resolved(formula: string, sheetName: string, row: number, layout: BookLayout): string {
   const result = resolveFormula(formula, { sheetName, row }, layout, (table) => table);
   if (result.unresolved.length > 0) throw new Error(`${sheetName}: ${result.unresolved.join(", ")} not found`);
   return result.formula;
 }
 
-function read(sheet: SheetLayout): WorkedSheet {
-  const worksheet = api.getActiveWorkbook()?.getSheetBySheetId(sheet.id);
-  const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[BOOK]?.[sheet.id];
-  const value = (row: number, column: number): Value =>
-    worksheet?.getRange(row, column).getRawValue() ?? spilled?.[row]?.[column]?.v ?? null;
+function read(sheet: SheetLayout, value: (row: number, column: number) => Value): WorkedSheet {
   const heading = sheet.sheet.heading.map((_, row) => value(row, 0));
   const fields: Record<string, Value> = {};
   const columns: Record<string, Value[]> = {};

@@ -14,12 +14,11 @@ export interface WorkedSheet {
   readonly columns: Readonly<Record<string, readonly Value[]>>;
 }
 
-/** Lays a described book out as the page does and works it out in the embedded engine, in a process of its own. */
-export async function workOut(book: BookDescription): Promise<WorkedSheet[]> {
-  const hook = path.join(__dirname, "typescript.cjs");
-  const { status, stdout, stderr } = await runNode([hook, path.join(__dirname, "child.ts")], {
-    input: JSON.stringify(book),
-  });
-  if (status !== 0) throw new Error(`The book could not be worked out: ${stderr}`);
-  return JSON.parse(stdout) as WorkedSheet[];
+/** Lays described books out as the page does and works them out in the embedded engine, in one process of its own. */
+export async function workOut(books: readonly BookDescription[]): Promise<WorkedSheet[][]> {
+  const script = (name: string): string => path.join(__dirname, name);
+  const input = JSON.stringify(books);
+  const { status, stdout, stderr } = await runNode([script("typescript.cjs"), script("child.ts")], { input });
+  if (status !== 0) throw new Error(`The books could not be worked out: ${stderr}`);
+  return JSON.parse(stdout) as WorkedSheet[][];
 }

@@ -1,0 +1,44 @@
+/** The demo route as it is read: every kind of row says in words what it can and cannot say. */
+import { demoRoute } from "../../../src/templates/route/demo/route.js";
+import { worked, type WorkedRoute } from "./fixture.js";
+import { KINDS } from "./kinds.js";
+
+let route: WorkedRoute;
+beforeAll(async () => {
+  [route] = (await worked(demoRoute())) as [WorkedRoute];
+});
+
+test.each(KINDS)("%s (%s)", (_, asset, expected) => {
+  const found = Object.fromEntries(Object.keys(expected).map((key) => [key, route.cell(asset, key)]));
+  expect(found).toEqual(expected);
+});
+
+test("every row is one of these kinds, and there are enough of them", () => {
+  expect(route.columns.asset_id).toEqual(expect.arrayContaining(KINDS.map(([, asset]) => asset)));
+  expect(route.columns.asset_id).toHaveLength(KINDS.length);
+  expect(KINDS.length).toBeGreaterThanOrEqual(28);
+});
+
+test("no cell of any sheet holds an error value", () => {
+  expect(route.errors).toEqual([]);
+});
+
+test("the first sheet and the job say that all of it is invented", () => {
+  const [first, second] = route.sheets;
+  expect(first?.heading).toContain("Demonstration: the plant, the people and every reading are invented.");
+  expect(second?.heading).toContain("Demonstration: the plant, the people and every reading are invented.");
+  expect(first?.heading[1]).toBe(
+    "HQD-2026-03, Hollin Quay Dairy (invented), 2026-03-11, criteria NETA-100.18, numbers as in ATS-2003 and MTS-2011",
+  );
+});
+
+test("a grade never stands without its words and its uncertainty", () => {
+  const grades = route.columns.grade_found ?? [];
+  const graded = grades.map((grade, row) => [grade, row] as const).filter(([grade]) => /^\d/.test(String(grade)));
+  expect(graded.length).toBeGreaterThan(20);
+  for (const [grade, row] of graded) {
+    expect(grade).toMatch(/^[0-4] of 4( at least)?: \w/);
+    expect(route.cell(row, "grade_found_u")).toMatch(/± \d/);
+    expect(route.cell(row, "judged_by")).not.toBe("");
+  }
+});
