@@ -197,7 +197,10 @@ const RADIANCE_TEMP = defineCells({
     const given = values.number("radiance");
     if (!(given > 0))
       throw new GreybodyError({ code: "INVALID", argument: "radiance", given, allowed: { min: 0, minExcluded: true } });
-    return temperature(values.band(), given);
+    const found = temperature(values.band(), given);
+    // Beyond what a double can hold of it, either way.
+    if (Number.isNaN(found)) throw new GreybodyError({ code: "INVALID", argument: "radiance", given });
+    return found;
   },
   example: { formula: "=GREY.RADIANCE_TEMP(100)", shows: "64.0" },
   sources: ["codata-2018", "widger-woodall-1976"],

@@ -22,6 +22,8 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "surroundings-alone": (w) =>
     `No object gives this reading: with emissivity ${w.number("emissivity")} the surroundings alone would show ${w.temperature("temperature")}. Check reading, emissivity and reflected.`,
   "no-radiance": () => "So near to absolute zero nothing is radiated in this band: check value and units.",
+  "beyond-numbers": () =>
+    "So little of the object gets through that no number holds its temperature: check emissivity and transmissions.",
   "band-wavelengths": () => "A band is two wavelengths in µm, shorter first, such as 7.5-14.",
   "band-order": () => "The shorter wavelength comes first, such as 7.5-14.",
   "band-response": (w) => `Row ${w.number("row")} of the response table: a response is a number from 0 to 1e12.`,

@@ -1,6 +1,17 @@
 /** Ranges in and spills out, the same for every function: columns, rows, broadcast, what does not fit, bad rows. */
 import type { ArgumentSpec, Cell, FunctionSpec, Grid, Input } from "../../src/functions/contract.js";
-import { call, errorIn, expectCells, gridOfCase, passing, specOf, type Fixture, type Given } from "./fixture.js";
+import {
+  call,
+  errorIn,
+  expectCells,
+  gridOfCase,
+  inFahrenheit,
+  mapGiven,
+  passing,
+  specOf,
+  type Fixture,
+  type Given,
+} from "./fixture.js";
 import { fixtures } from "./fixtures.js";
 
 const spreads = (arg: ArgumentSpec): boolean => arg.whole !== true;
@@ -77,6 +88,20 @@ describe.each([...ofShape("cells"), ...ofShape("rows")])("GREY.%s", (name, fixtu
         }
       }
     }
+  });
+
+  it("each row may have its own units", () => {
+    if (!spec.args.some((arg) => arg.name === "units")) return;
+    const inF = mapGiven(spec, base, (value, quantity) => inFahrenheit(quantity, value));
+    const mixed = Object.fromEntries(
+      spec.args.map((arg): [string, Input] => {
+        const own = base[arg.name];
+        return [arg.name, spreads(arg) ? column([cellOf(own), cellOf(inF[arg.name]), cellOf(own)]) : own];
+      }),
+    );
+    const found = call(spec, { ...mixed, units: column(["C", "f", null]) });
+    const expected = [base, { ...inF, units: "F" }, base].flatMap((given) => call(spec, given));
+    expectCells(found, expected, 1e-9);
   });
 
   it("ranges that do not fit give one #VALUE! that names both", () => {

@@ -39,10 +39,12 @@ describe("open_invalid", () => {
     const cell = worksheet(row);
     if (blank === undefined) {
       expect(cell).toMatchObject({ error: row.expected === "INVALID" ? "#VALUE!" : "#N/A" });
-    } else {
-      expect(typeof cell).toBe("number");
-      expect(cell).toBe(worksheet(row, { [blank]: null }));
+      return;
     }
+    expect(cell).toEqual(worksheet(row, { [blank]: null }));
+    // A window that still reflects is then more than everything.
+    if (blank === "tau_w") expect(cell).toMatchObject({ error: "#VALUE!" });
+    else expect(cell).toEqual(expect.any(Number));
   });
 });
 

@@ -30,6 +30,17 @@ function noSolution(apparent: number, s: CompleteSettings, band: Band, surroundi
   });
 }
 
+/** The object's temperature, unless hardly anything of it gets through and the quotient leaves double precision. */
+function requireHeld(temperature: number, apparent: number): number {
+  if (temperature < Infinity) return temperature;
+  throw new GreybodyError({
+    code: "NO_SOLUTION",
+    argument: "apparent",
+    given: apparent,
+    hint: { key: "beyond-numbers" },
+  });
+}
+
 /**
  * Temperature of an object from its apparent temperature.
  * @param apparent what the camera shows with its own settings at 1 (uncompensated reading) [K]
@@ -44,7 +55,8 @@ export function correct(apparent: number, settings: Settings, band: Band): Corre
   const signal = table.radiance(apparent);
   const { object } = invert(signal, s, l);
   if (!(object > 0)) throw noSolution(apparent, s, band, forward(0, s, l));
-  return { temperature: table.temperature(object), signalShare: (gainOf(s) * object) / signal };
+  const found = requireHeld(table.temperature(object), apparent);
+  return { temperature: found, signalShare: (gainOf(s) * object) / signal };
 }
 
 /**
@@ -78,7 +90,7 @@ export function sensitivities(apparentTemp: number, settings: Settings, band: Ba
   const { outside, inside, leaving, object } = invert(radiance(band, apparentTemp), s, l);
   if (!(object > 0)) throw noSolution(apparentTemp, s, band, forward(0, s, l));
   const slopeAt = (t: number): number => (Number.isNaN(t) ? 0 : radianceSlope(band, t));
-  const perEmissivity = s.emissivity * radianceSlope(band, temperature(band, object));
+  const perEmissivity = s.emissivity * radianceSlope(band, requireHeld(temperature(band, object), apparentTemp));
   const perAir = s.airTransmission * perEmissivity;
   const perWindow = s.windowTransmission * perAir;
   const perOuterAir = s.outerAirTransmission * perWindow;

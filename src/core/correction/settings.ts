@@ -53,8 +53,9 @@ export const SETTING_LIMITS: { readonly [Name in keyof Required<Settings>]: Rang
   outerAirTransmission: TRANSMISSION,
 };
 
+/** From 2 on per cent may be meant; just above 1 a fraction was meant and is wrong. */
 function fractionHint(value: number): Hint | undefined {
-  return value > 1 && value <= 100 ? { key: "per-cent", values: { meant: value / 100 } } : undefined;
+  return value >= 2 && value <= 100 ? { key: "per-cent", values: { meant: value / 100 } } : undefined;
 }
 
 export function requireTemperature(argument: string, value: number): void {

@@ -119,13 +119,13 @@ function firstGuess(band: Band, target: number): number {
 
 /**
  * Temperature [K] of the black body with this radiance in the band.
- * @param target radiance [W/(m²·sr)], above 0; anything else gives NaN
+ * @param target radiance [W/(m²·sr)], above 0; anything else gives NaN, and so does what no double can hold
  * Newton on ln L against 1/T, in which the curve is nearly straight.
  */
 export function temperature(band: Band, target: number): number {
   if (!(target > 0 && target < Infinity)) return NaN;
   const wanted = Math.log(target);
-  let t = Math.min(Math.max(firstGuess(band, target), 1), 1e6);
+  let t = Math.max(firstGuess(band, target), 1);
   for (let step = 0; step < 60; step++) {
     const { radiance: l, slope } = radianceTerms(band, t, true);
     let next: number;
@@ -136,7 +136,10 @@ export function temperature(band: Band, target: number): number {
     next = Math.min(Math.max(next, t / 4), t * 4);
     const change = Math.abs(next - t);
     t = next;
-    if (change <= 2e-15 * t) break;
+    if (!(t < Infinity)) return NaN;
+    if (change <= 2e-15 * t) return t;
   }
-  return t;
+  // The last digits may swing for ever; what is further off lies where double precision ends.
+  const reached = radianceTerms(band, t, false).radiance;
+  return Math.abs(Math.log(reached) - wanted) < 1e-9 ? t : NaN;
 }

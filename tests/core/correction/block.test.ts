@@ -155,8 +155,40 @@ describe("rows that cannot be", () => {
 
   it("a reflected temperature that is none, also where nothing reflects", () => {
     const columns = { emissivity: fill(() => 1, 3), reflected: Float64Array.of(NaN, 295, -1) };
-    expect(compare(fill(() => 330, 3), columns, BANDS["7.5-14"]!)).toBe(2);
-    expect(compare(fill(() => 330, 3), { ...columns, emissivity: 1 }, BANDS["7.5-14"]!)).toBe(2);
+    expect(
+      compare(
+        fill(() => 330, 3),
+        columns,
+        BANDS["7.5-14"]!,
+      ),
+    ).toBe(2);
+    expect(
+      compare(
+        fill(() => 330, 3),
+        { ...columns, emissivity: 1 },
+        BANDS["7.5-14"]!,
+      ),
+    ).toBe(2);
+  });
+
+  it("an impossible temperature, also of what plays no part", () => {
+    for (const name of TEMPERATURES) {
+      const columns = { emissivity: fill(() => 0.9, 4), reflected: 295, [name]: Float64Array.of(300, -1, NaN, 300) };
+      expect(
+        compare(
+          fill(() => 330, 4),
+          columns,
+          BANDS["7.5-14"]!,
+        ),
+      ).toBe(1);
+      expect(
+        compare(
+          fill(() => 330, 4),
+          { ...columns, emissivity: 1, [name]: -1 },
+          BANDS["7.5-14"]!,
+        ),
+      ).toBe(4);
+    }
   });
 
   it("what is needed but not given", () => {

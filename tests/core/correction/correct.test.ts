@@ -1,4 +1,5 @@
 /** Correction one reading at a time: the worked lines of the house, what is refused and how, what plays no part. */
+import { correctBlock } from "../../../src/core/correction/block.js";
 import { apparent, correct, sensitivities } from "../../../src/core/correction/correct.js";
 import type { Settings } from "../../../src/core/correction/settings.js";
 import { DEFAULT_BAND, flatBand } from "../../../src/core/planck/band.js";
@@ -113,14 +114,14 @@ describe("refusals", () => {
     ["emissivity in per cent", { emissivity: 95 }, "emissivity", "per-cent"],
     ["emissivity 0", { emissivity: 0 }, "emissivity", undefined],
     ["emissivity below 0", { emissivity: -0.1 }, "emissivity", undefined],
-    ["emissivity just above 1", { emissivity: 1.0000001 }, "emissivity", "per-cent"],
+    ["emissivity just above 1", { emissivity: 1.0000001 }, "emissivity", undefined],
     ["emissivity NaN", { emissivity: NaN }, "emissivity", undefined],
     ["reflected at absolute zero", { reflected: 0 }, "reflected", "absolute-zero"],
     ["reflected beyond 10000 °C", { reflected: kelvin(10001) }, "reflected", undefined],
     ["air_transmission 0", { airTransmission: 0 }, "air_transmission", undefined],
     ["air_transmission in per cent", { airTransmission: 98 }, "air_transmission", "per-cent"],
     ["air_temp below absolute zero", { airTemp: -1 }, "air_temp", "absolute-zero"],
-    ["window_transmission above 1", { windowTransmission: 1.2 }, "window_transmission", "per-cent"],
+    ["window_transmission above 1", { windowTransmission: 1.2 }, "window_transmission", undefined],
     ["window_temp below absolute zero", { windowTemp: -7 }, "window_temp", "absolute-zero"],
     ["window_reflectance below 0", { windowReflectance: -0.01 }, "window_reflectance", undefined],
     ["window_reflectance 1", { windowReflectance: 1 }, "window_reflectance", undefined],
@@ -165,6 +166,21 @@ describe("refusals", () => {
     expect(refusal(() => apparent(0.01, black, DEFAULT_BAND))).toMatchObject({ ...cold, argument: "object_temp" });
     // With surroundings that do radiate there is a reading all the same.
     expect(apparent(0.01, AIR, DEFAULT_BAND)).toBeGreaterThan(200);
+  });
+
+  it("next to nothing of the object gets through: no number, neither infinite nor NaN", () => {
+    const closed: Settings = { ...WINDOW, windowTemp: 200, outerReflected: 200, windowTransmission: 1e-320 };
+    for (const call of [correct, sensitivities]) {
+      const error = refusal(() => call(READING, closed, DEFAULT_BAND));
+      expect(error).toMatchObject({ code: "NO_SOLUTION", argument: "apparent", hint: { key: "beyond-numbers" } });
+    }
+    const little = correct(READING, { ...closed, windowTransmission: 1e-6 }, DEFAULT_BAND);
+    expect(little.temperature).toBeGreaterThan(1e5);
+    const out = { temperature: new Float64Array(2) };
+    const columns = { ...closed, windowTransmission: Float64Array.of(1e-320, 1e-6) };
+    expect(correctBlock(Float64Array.of(READING, READING), columns, DEFAULT_BAND, out)).toBe(1);
+    expect(out.temperature[0]).toBeNaN();
+    expect(Math.abs(out.temperature[1]! / little.temperature - 1)).toBeLessThan(1e-12);
   });
 
   it("a window may pass and reflect a rounding more than everything", () => {

@@ -122,8 +122,14 @@ describe("what is no temperature and no radiance", () => {
   });
 
   it("answers for faint and strong radiances far from any camera's", () => {
-    const [faint, strong] = [temperature(band, 1e-300), temperature(band, 1e12)];
-    expectRelative(radiance(band, faint), 1e-300, 1e-12);
-    expectRelative(radiance(band, strong), 1e12, 1e-12);
+    for (const l of [1e-300, 1e12, 1e50]) expectRelative(radiance(band, temperature(band, l)), l, 1e-12);
+  });
+
+  it("is NaN, not a wrong number, where double precision ends", () => {
+    for (const l of [5e-324, 1e-320, 1e100, 1e300, Number.MAX_VALUE]) {
+      const t = temperature(band, l);
+      if (!Number.isNaN(t)) expectRelative(radiance(band, t), l, 1e-8);
+    }
+    expect(temperature(flatBand(10, 10.001), Number.MAX_VALUE)).toBeNaN();
   });
 });
