@@ -23,6 +23,8 @@ export interface CellReport {
 
 export interface Handle {
   readonly sheets: () => string[];
+  /** How many columns a sheet has, empty ones included. */
+  readonly columns: (sheetName: string) => number;
   readonly cell: (sheetName: string, address: string) => CellReport;
   /** First and last body row (from 1, as the grid counts) of a table. */
   readonly table: (tableName: string) => { first: number; last: number };
@@ -45,6 +47,7 @@ export function debugHandle(book: LiveBook, messages: Messages, calculating: Cal
   };
   return {
     sheets: () => book.workbook.getSheets().map((sheet) => sheet.getName()),
+    columns: (sheetName) => book.workbook.getSheetBySheetName(sheetName)?.getColumnCount() ?? 0,
     calculating: calculating.busy,
     cell: (sheetName, address) => {
       const { sheetId, ...at } = place(sheetName, address);

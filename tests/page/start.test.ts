@@ -25,6 +25,35 @@ describeInBrowser("Opening the page", () => {
     }
   });
 
+  test("without a name, the demo route: at least 24 rows, no error value anywhere, and it grows", async () => {
+    const page = await (await OpenPage.open()).ready();
+    try {
+      const { first, last } = await page.table("Readings");
+      expect(last - first + 1).toBeGreaterThanOrEqual(24);
+      const errors = await page.page.evaluate(() => {
+        const letters = (column: number): string =>
+          (column < 26 ? "" : letters(Math.floor(column / 26) - 1)) + String.fromCharCode(65 + (column % 26));
+        const found: string[] = [];
+        for (const sheet of globalThis.greybody!.sheets()) {
+          for (let row = 1; row <= 60; row++) {
+            for (let column = 0; column < globalThis.greybody!.columns(sheet); column++) {
+              const address = `${letters(column)}${row}`;
+              const { shown } = globalThis.greybody!.cell(sheet, address);
+              if (shown.startsWith("#")) found.push(`${sheet}!${address} ${shown}`);
+            }
+          }
+        }
+        return found;
+      });
+      expect(errors).toEqual([]);
+      await page.type(`A${last + 1}`, "MSB-Q3", "Route");
+      expect(await page.table("Readings")).toEqual({ first, last: last + 1 });
+      expect(page.faults).toEqual([]);
+    } finally {
+      await page.close();
+    }
+  });
+
   test.each([
     ["no-such", "There is no book"],
     ["..%2Fx", "is no name of a book"],

@@ -43,6 +43,7 @@ export function calculating(): Calculating {
       listeners.add(listener);
     },
     attach: (book) => {
+      begin();
       book.commands.onCommandExecuted((info) => {
         if (info.id === SetTriggerFormulaCalculationStartMutation.id) begin();
         if (info.id === SetFormulaCalculationStartMutation.id) begin();
