@@ -8,6 +8,7 @@ const path = require("node:path");
 const HtmlWebpackPlugin = require("html-webpack-plugin");
 const MiniCssExtractPlugin = require("mini-css-extract-plugin");
 const webpack = require("webpack");
+const { excelSettings } = require("./src/scripts/excel-settings.cjs");
 const { ShippedPackages } = require("./src/scripts/shipped-packages.cjs");
 
 const root = __dirname;
@@ -152,21 +153,36 @@ function page(mode) {
   return config;
 }
 
-function excel(mode) {
-  return browser(
-    "excel",
-    mode,
-    { functions: "./src/host/excel/functions.ts" },
-    { path: from("dist/excel"), filename: "[name].js" },
+/** One page for the shared runtime: the functions first, then the pane, which shares their modules. */
+function excel(mode, folder) {
+  const { officeJs, policy, blankErrors } = excelSettings();
+  const entry = {
+    functions: "./src/host/excel/functions.ts",
+    pane: { import: "./src/pane/excel/main.ts", dependOn: "functions" },
+  };
+  const config = browser("excel", mode, entry, { path: folder, filename: "[name].js" });
+  config.plugins.push(
+    new webpack.DefinePlugin({ GREYBODY_BLANK_ERRORS: JSON.stringify(blankErrors) }),
+    new HtmlWebpackPlugin({
+      template: "./src/pane/excel/pane.html",
+      filename: "pane.html",
+      scriptLoading: "defer",
+      templateParameters: { officeJs, policy },
+    }),
   );
+  return config;
 }
 
-/** Run once by the build to write functions.json from the catalogue. */
-function excelMetadata(mode) {
+/** For the build and the development server: what is made from the catalogue, and the command line's own server. */
+function excelTools(mode) {
   return node(
-    "excel-metadata",
+    "excel-tools",
     mode,
-    { metadata: "./src/host/excel/metadata.ts" },
+    {
+      metadata: "./src/host/excel/metadata.ts",
+      "help-page": "./src/host/excel/help-page.ts",
+      serve: "./src/cli/serve.ts",
+    },
     {
       path: from(".cache/built"),
       filename: "[name].mjs",
@@ -185,11 +201,11 @@ function bench(mode) {
   };
 }
 
-/** The webpack configurations of each target, in the order in which they are built. */
-module.exports = (mode = "production") => ({
+/** The webpack configurations of each target, in the order in which they are built; `folders` by target, if not dist/. */
+module.exports = (mode = "production", folders = {}) => ({
   cli: [cli(mode)],
   page: [page(mode)],
-  excel: [excel(mode), excelMetadata(mode)],
+  excel: [excel(mode, folders.excel ?? from("dist/excel")), excelTools(mode)],
   get bench() {
     return [bench(mode)];
   },

@@ -1,5 +1,6 @@
 import { readFile, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
+import { createServer as createSecureServer } from "node:https";
 import path from "node:path";
 
 /** Everything from our own origin, no inline script, no eval; Univer writes style attributes. */
@@ -26,8 +27,19 @@ const types: Readonly<Record<string, string>> = {
   ".ico": "image/x-icon",
   ".woff": "font/woff",
   ".woff2": "font/woff2",
+  ".xml": "application/xml; charset=utf-8",
   ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 };
+
+export interface ServeOptions {
+  /** 0 for any that is free. */
+  readonly port: number;
+  readonly root: string;
+  /** Certificate and key in PEM, for https. */
+  readonly tls?: { readonly cert: string; readonly key: string };
+  /** In place of the page's content security policy, where the files bring their own. */
+  readonly headers?: Readonly<Record<string, string>>;
+}
 
 export interface Serving {
   /** With the port that was taken, also where 0 (any) was asked for. */
@@ -47,14 +59,19 @@ export class PortTakenError extends Error {
  * Serves the files of a folder on this machine only, until closed.
  * @throws PortTakenError where the port is in use.
  */
-export async function serve({ port, root }: { readonly port: number; readonly root: string }): Promise<Serving> {
+export async function serve({ port, root, tls, headers }: ServeOptions): Promise<Serving> {
   const folder = path.resolve(root);
-  const answer = (request: IncomingMessage, response: ServerResponse): void => void respond(folder, request, response);
-  const first = createServer(answer);
+  const own = headers ?? { "Content-Security-Policy": contentSecurityPolicy };
+  const answer = (request: IncomingMessage, response: ServerResponse): void => {
+    for (const [name, value] of Object.entries(own)) response.setHeader(name, value);
+    void respond(folder, request, response);
+  };
+  const newServer = (): Server => (tls === undefined ? createServer(answer) : createSecureServer(tls, answer));
+  const first = newServer();
   const taken = await listen(first, "127.0.0.1", port);
   const servers = [first];
   // "localhost" may mean ::1 first; a machine without IPv6 does without.
-  const second = createServer(answer);
+  const second = newServer();
   try {
     await listen(second, "::1", taken);
     servers.push(second);
@@ -64,7 +81,7 @@ export async function serve({ port, root }: { readonly port: number; readonly ro
       throw error;
     }
   }
-  return { address: `http://localhost:${taken}/`, close: () => closeAll(servers) };
+  return { address: `http${tls === undefined ? "" : "s"}://localhost:${taken}/`, close: () => closeAll(servers) };
 }
 
 function listen(server: Server, host: string, port: number): Promise<number> {
@@ -89,7 +106,6 @@ async function closeAll(servers: readonly Server[]): Promise<void> {
 }
 
 async function respond(folder: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  response.setHeader("Content-Security-Policy", contentSecurityPolicy);
   response.setHeader("X-Content-Type-Options", "nosniff");
   response.setHeader("Referrer-Policy", "no-referrer");
   response.setHeader("Cache-Control", "no-cache");

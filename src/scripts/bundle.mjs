@@ -3,9 +3,12 @@ import path from "node:path";
 import webpack from "webpack";
 import { inRoot, root } from "./paths.mjs";
 
-/** Runs the webpack configurations of one target one after another; throws with webpack's own words when one fails. */
-export async function bundle(target, mode) {
-  const configurations = createRequire(import.meta.url)(inRoot("webpack.config.cjs"))(mode)[target];
+/**
+ * Runs the webpack configurations of one target one after another; throws with webpack's own words when one fails.
+ * `folders` by target: where to, if not into dist/.
+ */
+export async function bundle(target, mode, folders = {}) {
+  const configurations = createRequire(import.meta.url)(inRoot("webpack.config.cjs"))(mode, folders)[target];
   for (const configuration of configurations) await run(configuration);
 }
 

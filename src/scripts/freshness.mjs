@@ -3,6 +3,7 @@ import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { setTimeout as wait } from "node:timers/promises";
+import { excelSettings } from "./excel-settings.cjs";
 import { inRoot, root } from "./paths.mjs";
 
 const record = inRoot("dist/.built-from");
@@ -10,13 +11,13 @@ const lock = inRoot(".cache/build.lock");
 
 /** A digest of everything that a build reads. */
 export function currentInputs() {
-  const digest = createHash("sha256").update(process.version);
+  const digest = createHash("sha256").update(process.version).update(JSON.stringify(excelSettings()));
   const sources = readdirSync(inRoot("src"), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => path.join(entry.parentPath, entry.name))
     .sort();
-  const settings = ["package.json", "package-lock.json", "tsconfig.json", "webpack.config.cjs"].map((name) =>
-    inRoot(name),
+  const settings = ["package.json", "package-lock.json", "tsconfig.json", "webpack.config.cjs", "manifest.xml"].map(
+    (name) => inRoot(name),
   );
   for (const file of [...sources, ...settings])
     digest.update(path.relative(root, file)).update("\0").update(readFileSync(file));

@@ -1,105 +1,84 @@
-import Ajv from "ajv";
-import { readFileSync } from "node:fs";
-import path from "node:path";
-import { runInNewContext } from "node:vm";
 import { catalogue } from "../../src/functions/catalogue.js";
-import { root } from "../support/run.js";
-import schema from "./functions-json.schema.json";
+import { isCellError, type Cell, type Grid } from "../../src/functions/contract.js";
+import { excelResults, type Call } from "../support/excel-runtime.js";
+import { expectCells, gridOfCase, specOf } from "../functions/fixture.js";
+import { fixtures } from "../functions/fixtures.js";
 
-interface Metadata {
-  readonly functions: readonly {
-    readonly id: string;
-    readonly name: string;
-    readonly parameters: readonly { readonly name: string; readonly optional?: boolean }[];
-  }[];
+/** A cell that a person leaves empty never reaches a function as null. */
+const asExcelShows = (grid: Grid): Grid => grid.map((row) => row.map((cell) => cell ?? ""));
+const error = (code: string, message: RegExp): Cell =>
+  ({ error: code, message: expect.stringMatching(message) as string }) as Cell;
+
+async function one(...call: Call): Promise<Grid> {
+  const [result] = await excelResults([call]);
+  return result!;
 }
 
-type Associated = (...args: readonly unknown[]) => readonly (readonly unknown[])[];
+const cases = fixtures.flatMap(({ name, cases: all }) => all.map((given, index) => ({ name, index, ...given })));
 
-const read = (file: string): string => readFileSync(path.join(root, "dist/excel", file), "utf8");
-
-/** Excel's own error class, as the documentation describes it. */
-class ExcelError {
-  constructor(
-    readonly code: string,
-    readonly message?: string,
-  ) {}
-}
-
-const ErrorCode = {
-  invalidValue: "#VALUE!",
-  notAvailable: "#N/A",
-  divisionByZero: "#DIV/0!",
-  invalidNumber: "#NUM!",
-  nullReference: "#NULL!",
-  invalidName: "#NAME?",
-  invalidReference: "#REF!",
-};
-
-/** The functions that the built script ties to their names, run as Excel's runtime would run it. */
-function associated(): ReadonlyMap<string, Associated> {
-  const functions = new Map<string, Associated>();
-  const associate = (id: string, run: Associated): void => void functions.set(id, run);
-  runInNewContext(read("functions.js"), { CustomFunctions: { associate, Error: ExcelError, ErrorCode } });
-  return functions;
-}
-
-const metadata = JSON.parse(read("functions.json")) as Metadata;
-
-test("functions.json is what Excel asks for, one function for each of the catalogue", () => {
-  const validate = new Ajv().compile(schema);
-  expect([validate(metadata), validate.errors]).toEqual([true, null]);
-  expect(metadata.functions.map(({ id, name }) => [id, name])).toEqual(catalogue.map(({ name }) => [name, name]));
+test("every function of the catalogue has a case here", () => {
+  expect(new Set(cases.map(({ name }) => name))).toEqual(new Set(catalogue.map(({ name }) => name)));
 });
 
-test("names are told apart and required arguments come first", () => {
-  expect(new Set(metadata.functions.map(({ name }) => name)).size).toBe(metadata.functions.length);
-  for (const { name, parameters } of metadata.functions) {
-    expect([name, new Set(parameters.map((parameter) => parameter.name)).size]).toEqual([name, parameters.length]);
-    const optional = parameters.map((parameter) => parameter.optional === true);
-    expect([name, optional]).toEqual([name, [...optional].sort()]);
-  }
-});
+describe("Microsoft's own runtime with the built function file shows", () => {
+  let results: readonly Grid[] = [];
 
-test("every function of functions.json is associated", () => {
-  expect([...associated().keys()].sort()).toEqual(metadata.functions.map(({ id }) => id).sort());
-});
-
-describe("CORRECTED as Excel calls it", () => {
-  const corrected: Associated = (...args) => {
-    const run = associated().get("CORRECTED");
-    if (run === undefined) throw new Error("CORRECTED is not associated.");
-    return run(...args);
-  };
-
-  // Value: issue 2, "Done when" 2.
-  test("a left-out argument arrives as null and takes its default", () => {
-    const [[value] = []] = corrected(
-      [[58]],
-      [[0.85]],
-      [[22]],
-      [[0.98]],
-      [[20]],
-      null,
-      null,
-      null,
-      null,
-      null,
-      null,
-      null,
+  beforeAll(async () => {
+    results = await excelResults(
+      cases.map(({ name, given }): Call => [name, ...specOf(name).args.map((argument) => given[argument.name])]),
     );
-    expect(value).toBeCloseTo(64.1319672049731, 9);
   });
 
-  test("an error keeps its kind and carries our message", () => {
-    const [[error] = []] = corrected([[58]], [[95]], [[22]]);
-    expect(error).toBeInstanceOf(ExcelError);
-    const { code, message } = error as ExcelError;
-    expect([code, message]).toEqual(["#VALUE!", expect.stringMatching(/emissivity.*95/)]);
+  test.each(cases.map((one, place) => [one.name, one.index, place] as const))("%s, case %i", (_name, _index, place) => {
+    const expected = asExcelShows(gridOfCase(cases[place]!));
+    // A table's case names its leading columns.
+    const leading = results[place]!.map((row) => row.slice(0, expected[0]?.length));
+    expectCells(leading, expected, cases[place]!.tolerance);
   });
+});
 
-  test("an error that comes in passes through, row by row", () => {
-    const rows = corrected([[58], [new ExcelError("#DIV/0!")]], [[0.95]], [[22]]);
-    expect(rows.map(([cell]) => (cell instanceof ExcelError ? cell.code : typeof cell))).toEqual(["number", "#DIV/0!"]);
-  });
+// Value: issue 2, "Done when" 2.
+test("arguments left out at the end take their defaults", async () => {
+  const [[value] = []] = await one("CORRECTED", 58, 0.85, 22, 0.98, 20);
+  expect(value).toBeCloseTo(64.1319672049731, 9);
+});
+
+test("a single error is thrown with our message: #VALUE! for what cannot be, #N/A for what has no answer", async () => {
+  expect(await one("CORRECTED", 58, 95, 22)).toEqual([[error("#VALUE!", /emissivity.*95.*0\.95/)]]);
+  expect(await one("RISE_AT_LOAD", 12, 35, 100)).toEqual([[error("#N/A", /35 %|0\.4|40 %/)]]);
+});
+
+test("within a spill every error stays in its own cell, with its own message", async () => {
+  const rows = await one("CORRECTED", [[58], [58], [58]], [[0.85], [95], [0.85]], 22);
+  expect(rows.map(([cell]) => typeof cell)).toEqual(["number", "object", "number"]);
+  expect(rows[1]).toEqual([error("#VALUE!", /95/)]);
+});
+
+test("an empty cell of a range comes in as 0: told where 0 cannot be, taken where it can", async () => {
+  const rows = await one("CORRECTED", [[null], [58]], [[0.85], [null]], 22);
+  expect(typeof rows[0]![0]).toBe("number");
+  expect(rows[1]).toEqual([error("#VALUE!", /0 is read as an empty cell/)]);
+});
+
+test('the text "" in a range is not given', async () => {
+  const rows = await one("CORRECTED", [[""], [58]], 0.85, 22);
+  expect([rows[0]![0], typeof rows[1]![0]]).toEqual([error("#VALUE!", /apparent is not given/), "number"]);
+});
+
+test("an error that comes in passes through, each row for itself; what may not go out as it is becomes #VALUE!", async () => {
+  const incoming = (name: string): Cell => ({ error: name, message: "" }) as Cell;
+  const column = ["#DIV/0!", "#N/A", "#NUM!", "#NULL!", "#VALUE!", "#REF!", "#NAME?"].map((name) => [incoming(name)]);
+  const rows = await one("CORRECTED", [...column, [58]], 0.95, 22);
+  expect(rows.map(([cell]) => (isCellError(cell) ? cell.error : typeof cell))).toEqual([
+    ...["#DIV/0!", "#N/A", "#NUM!", "#NULL!", "#VALUE!", "#VALUE!", "#VALUE!"],
+    "number",
+  ]);
+});
+
+test("text, a range in a row and a table spill as they are", async () => {
+  expect(await one("GRADE", 30, "similar", undefined, undefined, "words")).toEqual([[expect.any(String)]]);
+  expect((await one("CORRECTED", [[40, 50, 60]], 0.9, 22))[0]).toHaveLength(3);
+  const table = await one("CRITERIA", "house-limit");
+  expect(table.length).toBeGreaterThan(2);
+  expect(table.flat().every((cell) => cell !== null)).toBe(true);
 });

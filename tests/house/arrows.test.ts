@@ -12,6 +12,8 @@ const sound: readonly (readonly [string, string])[] = [
   ["src/host/excel/sound.ts", "../port.js"],
   ["src/host/embedded/layout.ts", "../../templates/contract.js"],
   ["src/pane/sound.ts", "../templates/leaf.js"],
+  ["src/pane/excel/sound.ts", "../../host/excel/leaf.js"],
+  ["src/pane/excel/list.ts", "../../page/frame/function-list.js"],
   ["src/page/sound.ts", "../pane/leaf.js"],
   ["src/cli/sound.ts", "../host/embedded/leaf.js"],
   ["src/index.ts", "./core/leaf.js"],
@@ -30,9 +32,11 @@ const wrong: readonly (readonly [string, string, string])[] = [
   ["src/host/c.ts", "../templates/leaf.js", "host-rests-on-functions"],
   ["src/host/file/a.ts", "../embedded/leaf.js", "hosts-know-no-other"],
   ["src/pane/a.ts", "../page/leaf.js", "pane-rests-on-the-port"],
+  ["src/pane/b.ts", "../host/excel/leaf.js", "only-its-pane-reaches-excel"],
+  ["src/pane/excel/a.ts", "../../page/leaf.js", "excel-pane-borrows-the-list"],
   ["src/page/a.ts", "../cli/leaf.js", "page-holds-grid-and-pane"],
   ["src/page/b.ts", "../data/leaf.js", "page-holds-grid-and-pane"],
-  ["src/page/c.ts", "../host/excel/leaf.js", "only-excel-names-office"],
+  ["src/page/c.ts", "../host/excel/leaf.js", "only-its-pane-reaches-excel"],
   ["src/cli/a.ts", "../data/leaf.js", "cli-has-no-screen"],
   ["src/cli/b.ts", "../page/leaf.js", "cli-has-no-screen"],
   ["src/cli/c.ts", "../scripts/leaf.js", "scripts-stand-apart"],
@@ -65,7 +69,8 @@ beforeAll(async () => {
     "scripts",
   ];
   for (const name of leaves) plant(`src/${name}/leaf.ts`, "export const leaf = 1;\n");
-  for (const name of ["src/host/port.ts", "src/templates/contract.ts"]) plant(name, "export const leaf = 1;\n");
+  for (const name of ["src/host/port.ts", "src/templates/contract.ts", "src/page/frame/function-list.ts"])
+    plant(name, "export const leaf = 1;\n");
   // A circle is reported once, at the file that comes first.
   const circle = ["src/core/circle.ts", "./c.js"] as const;
   for (const [file, target] of [...sound, ...wrong, circle])
