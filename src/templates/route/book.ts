@@ -39,7 +39,7 @@ export function routeBook(route: Route): BookDescription {
         frozenColumns: 1,
       }),
       jobSheet(
-        ["Job", ...route.about, `${cautions[0]?.text ?? ""} The others stand on the sheet Cautions.`, REPAIR],
+        ["Job", ...route.about, cautions[0]?.text ?? "", `The other cautions stand on their own sheet. ${REPAIR}`],
         route.job,
         units,
       ),
@@ -77,10 +77,26 @@ export function routeBook(route: Route): BookDescription {
 
 const REPAIR = "If cells show #NAME?, the functions are not loaded: load the add-in, then enter the formulas again.";
 
-/** Everything that is worked out beside the readings, in the order of reading. */
+/** The order of reading; what is only worked with stands last, folded. */
+const GROUPS = [
+  "Looked up",
+  "Corrected",
+  "Rise over air",
+  "Compared",
+  "Load",
+  "Limit",
+  "Grade as found",
+  "At full load, projected",
+  "Checks",
+  "Grades it is taken from",
+  "Settings used",
+  "Working",
+];
+
+/** Everything that is worked out beside the readings. */
 function routeColumns(units: SheetUnits): Computed[] {
-  return [
-    ...settingsColumns(units),
+  const columns = [
+    ...settingsColumns(),
     ...temperatureColumns(units),
     ...loadColumns(units),
     ...compareColumns(units),
@@ -88,6 +104,7 @@ function routeColumns(units: SheetUnits): Computed[] {
     ...fullLoadColumns(units),
     ...checkColumns(units),
   ];
+  return columns.sort((one, other) => GROUPS.indexOf(one.group) - GROUPS.indexOf(other.group));
 }
 
 function tableSheet<Key extends string>(

@@ -41,7 +41,7 @@ export function checkColumns(units: SheetUnits): Computed[] {
       key: "remarks",
       header: "needs, speaks against it",
       group: "Checks",
-      width: 420,
+      width: 640,
       note: "What is missing, what stops a grade, and what calls for care.",
       formula: joined([
         clause('([status]="not inspected")*([reason]<>"")', '"not inspected: "&[reason]'),

@@ -44,7 +44,7 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
       key: "grade_full",
       header: "grade at full load",
       group: PROJECTED,
-      width: 200,
+      width: 270,
       note: "Advice: the criteria are for the load found.",
       formula:
         '=IF([judged_by]="","",IF([view]<>"direct",[view]&" view: not projected",IF([load_share]="","not projected: no expected load in Assets",' +

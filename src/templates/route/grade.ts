@@ -76,7 +76,7 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       key: "grade_found",
       header: "grade as found",
       group: AS_FOUND,
-      width: 230,
+      width: 240,
       grade: true,
       note: "At the load found. One hot phase: the worse of over similar and over air. Balanced phases: by their limit, else over air. Without a similar reference: the worse of limit and air.",
       formula: `=IF([judged_by]="",IF(([pattern]="")*([stops]="")+([left]&[middle]&[right]="")>0,"","no grade"),${governing((way) => `[grade_${way.key}]`)})`,
@@ -85,15 +85,15 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       key: "grade_found_u",
       header: "U, edge within U",
       group: AS_FOUND,
-      width: 150,
+      width: 190,
       note: "Expanded uncertainty (95 %) of what was graded, a typical figure of Job, and whether an edge of the criteria lies within it.",
       formula: `=${governing((way) => `[u_${way.key}]`)}`,
     },
-    { key: "judged_by", header: "judged by", group: AS_FOUND, width: 92, formula: judgedBy() },
+    { key: "judged_by", header: "judged by", group: AS_FOUND, width: 104, formula: judgedBy() },
     {
       key: "finding",
       group: AS_FOUND,
-      width: 210,
+      width: 330,
       note: "All three phases hot in proportion to their currents is load, not a joint.",
       formula:
         '=IF(([judged_by]="")+([pattern]<>"balanced")+([view]<>"direct")>0,"",IF([share]="","balanced: no joint finding, no limit known",' +
@@ -103,7 +103,7 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       key: "criteria_action",
       header: "the criteria say",
       group: AS_FOUND,
-      width: 190,
+      width: 290,
       formula: `=${governing((way) => `IFERROR(${way.call("action")},"")`)}`,
     },
     ...all.flatMap((way) => [shownColumn(way, units), uncertaintyColumn(way, units)]),
@@ -151,7 +151,7 @@ function shownColumn({ key, judgedBy: over, call }: Way, units: SheetUnits): Com
     key: `grade_${key}`,
     header: over === "share of limit" ? "grade by share of limit" : `grade ${over}`,
     group: "Grades it is taken from",
-    width: 190,
+    width: 250,
     grade: true,
     formula: key === "air" ? `=IF(${BY_LIMIT},"balanced: by its limit",${shown})` : `=${shown}`,
   };
@@ -168,7 +168,7 @@ function uncertaintyColumn({ key, judgedBy: over, rise, u, more, call, perCent }
     key: `u_${key}`,
     header: `U ${over}`,
     group: "Grades it is taken from",
-    width: 130,
+    width: 210,
     note: "More than: seen through a window, at an emissivity below 0.85, or with unequal currents, the typical figure is too small.",
     formula:
       `=IF(${shownNot},"",LET(u,${u},below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +

@@ -1,15 +1,14 @@
 /** What the camera's reading is corrected with: the row's own where it has one, else the asset's or the job's. */
 import type { Computed } from "./columns.js";
 import { fromAssets, fromWindows, given, joined } from "./formula.js";
-import type { SheetUnits } from "./sheet-units.js";
 
 const WHERE = "Looked up";
 const USED = "Settings used";
 
-export function settingsColumns(units: SheetUnits): Computed[] {
+export function settingsColumns(): Computed[] {
   return [
     { key: "location", group: WHERE, width: 150, formula: `=${fromAssets("location", '""', '"not in Assets"')}` },
-    { key: "component", group: WHERE, width: 170, formula: `=${fromAssets("component")}` },
+    { key: "component", group: WHERE, width: 220, formula: `=${fromAssets("component")}` },
     {
       key: "view",
       group: WHERE,
@@ -83,16 +82,6 @@ export function settingsColumns(units: SheetUnits): Computed[] {
       folded: true,
       note: "Without these a reading cannot be corrected.",
       formula: `=IF([asset_id]="","",${missingSettings()})`,
-    },
-    {
-      key: "air_transmission",
-      group: USED,
-      width: 92,
-      format: "0.000",
-      note: "From distance, path air and humidity of the row, else of the job, for the job's band.",
-      formula:
-        `=IF(([left]&[middle]&[right]="")+([path_air_used]="")>0,"",IFERROR(GREY.AIR_TRANSMISSION(` +
-        `IF([distance]="",job_distance,[distance]),[path_air_used],IF([humidity]="",job_humidity,[humidity]),job_pressure,,job_band,${units.argument}),""))`,
     },
   ];
 }

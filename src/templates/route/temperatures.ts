@@ -43,6 +43,16 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
       formula: `=IF(([air_taken]="enclosure")*ISNUMBER([room_air]),[room_air],${number("[surrounding_air]")})`,
     },
     ...PHASES.map(correctedShown),
+    {
+      key: "air_transmission",
+      group: "Corrected",
+      width: 92,
+      format: "0.000",
+      note: "From distance, path air and humidity of the row, else of the job, for the job's band.",
+      formula:
+        `=IF(([left]&[middle]&[right]="")+([path_air_used]="")>0,"",IFERROR(GREY.AIR_TRANSMISSION(` +
+        `IF([distance]="",job_distance,[distance]),[path_air_used],IF([humidity]="",job_humidity,[humidity]),job_pressure,,job_band,${units.argument}),""))`,
+    },
     ...PHASES.map(riseShown),
   ];
 }

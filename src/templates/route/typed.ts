@@ -26,11 +26,11 @@ export const READING_COLUMNS = [
   }),
   column("amps_left", "Currents", 64, {
     unit: "A",
-    format: "0",
+    format: "General",
     note: "0 is a phase without current; leave empty what was not read.",
   }),
-  column("amps_middle", "Currents", 72, { unit: "A", format: "0" }),
-  column("amps_right", "Currents", 68, { unit: "A", format: "0" }),
+  column("amps_middle", "Currents", 72, { unit: "A", format: "General" }),
+  column("amps_right", "Currents", 68, { unit: "A", format: "General" }),
   column("amps_time", "Currents", 68, { format: "hh:mm", note: "When the currents were read; empty: with the image." }),
   column("surrounding_air", "Air", 84, {
     measure: "temperature",

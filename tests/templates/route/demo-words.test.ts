@@ -28,7 +28,7 @@ test("the first sheet and the job say that all of it is invented", () => {
   expect(first?.heading).toContain("Demonstration: the plant, the people and every reading are invented.");
   expect(second?.heading).toContain("Demonstration: the plant, the people and every reading are invented.");
   expect(first?.heading[1]).toBe(
-    "HQD-2026-03, Hollin Quay Dairy (invented), 2026-03-11, criteria NETA-100.18, numbers as in ATS-2003 and MTS-2011",
+    "HQD-2026-03, Quay works (invented), 2026-03-11, criteria NETA-100.18, numbers as in ATS-2003 and MTS-2011",
   );
 });
 

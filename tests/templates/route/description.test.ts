@@ -37,6 +37,27 @@ test("an item without exception takes ten cells at most in ordinary use", () => 
   }
 });
 
+test("what is worked out stands in the order of reading, what is only worked with at the end, folded", () => {
+  const groups = route.computed.map(({ group }) => group).filter((group, at, all) => group !== all[at - 1]);
+  expect(groups).toEqual([
+    "Looked up",
+    "Corrected",
+    "Rise over air",
+    "Compared",
+    "Load",
+    "Limit",
+    "Grade as found",
+    "At full load, projected",
+    "Checks",
+    "Grades it is taken from",
+    "Settings used",
+    "Working",
+  ]);
+  for (const { group, folded } of route.computed) {
+    expect(folded === true).toBe(group === "Settings used" || group === "Working");
+  }
+});
+
 test("formulas call functions of ours that there are", () => {
   const known = new Set(catalogue.map(({ name }) => name));
   const called = route.computed.flatMap(({ formula }) =>

@@ -6,7 +6,7 @@ import { day } from "./moments.js";
 export const job: JobValues = {
   id: "HQD-2026-03",
   client: "Hollin Quay Dairy (invented)",
-  site: "Hollin Quay Dairy (invented)",
+  site: "Quay works (invented)",
   date: day("2026-03-11"),
   operating_state: "Morning production, both compressors running",
   criteria_edition: "numbers as in ATS-2003 and MTS-2011",
