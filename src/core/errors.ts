@@ -43,7 +43,9 @@ export class GreybodyError extends Error implements ErrorDetails {
   readonly hint?: Hint;
 
   constructor(details: ErrorDetails) {
-    super([details.code, details.argument, details.given, details.hint?.key].filter((part) => part !== undefined).join(" "));
+    super(
+      [details.code, details.argument, details.given, details.hint?.key].filter((part) => part !== undefined).join(" "),
+    );
     this.name = "GreybodyError";
     this.code = details.code;
     if (details.argument !== undefined) this.argument = details.argument;

@@ -27,7 +27,7 @@ const invalid = (given: string, key: string): GreybodyError =>
   new GreybodyError({ code: "INVALID", argument: "band", given, hint: { key } });
 
 /** A band from text such as "7.5-14", "7,5-14", "3–5 µm". @throws INVALID "band" */
-export function parseBand(text: string): Band {
+function parseBand(text: string): Band {
   const match = BAND_TEXT.exec(text);
   if (!match) throw invalid(text, "band-wavelengths");
   const [from = NaN, to = NaN] = match.slice(1).map((part) => Number(part.replace(",", ".")));

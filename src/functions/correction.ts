@@ -12,7 +12,7 @@ import { defineCells, UNITS_ARGUMENT } from "./lift.js";
 import type { BlockColumn, Values } from "./lift.js";
 
 /** CORRECTED's arguments two to ten: what stands between the object and its reading. */
-export const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
+const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
   {
     name: "emissivity",
     quantity: "fraction",
@@ -104,7 +104,7 @@ function mapSettings<Value>(of: (argument: string) => Value): Record<SettingName
 }
 
 /** The settings of one cell; what is not given is left out. */
-export function settingsOf(values: Values): Settings {
+function settingsOf(values: Values): Settings {
   const all = Object.entries(mapSettings((argument) => values.optional(argument)));
   return Object.fromEntries(all.filter(([, value]) => value !== undefined)) as unknown as Settings;
 }

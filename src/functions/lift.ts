@@ -77,7 +77,7 @@ export function guarded(evaluate: FunctionSpec["evaluate"]): FunctionSpec["evalu
   };
 }
 
-export function head({ name, topic, summary, returns, args, example, sources }: Head): Head {
+function head({ name, topic, summary, returns, args, example, sources }: Head): Head {
   return { name, topic, summary, returns, args, example, sources };
 }
 

@@ -6,7 +6,7 @@ import { fromSI, rangeInWords, readable, unitOf } from "./units.js";
 import type { Unit, Units } from "./units.js";
 
 /** A value of the user's as it is quoted in a message. */
-export function quote(cell: Cell | undefined): string {
+function quote(cell: Cell | undefined): string {
   if (typeof cell === "string") return `"${cell.length > 60 ? `${cell.slice(0, 57)}…` : cell}"`;
   if (typeof cell === "number") return String(cell);
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";

@@ -38,7 +38,7 @@ const counts = (rows: number, columns: number): string =>
   `${rows} ${rows === 1 ? "row" : "rows"} by ${columns} ${columns === 1 ? "column" : "columns"}`;
 
 /** The shape all arguments spread to, or the two that do not fit. */
-export function commonShape(specs: readonly ArgumentSpec[], shapes: readonly Shape[]): Shape | CellError {
+function commonShape(specs: readonly ArgumentSpec[], shapes: readonly Shape[]): Shape | CellError {
   const rows = Math.max(...shapes.map((shape) => shape.rows));
   const columns = Math.max(...shapes.map((shape) => shape.columns));
   const tallest = shapes.findIndex((shape) => shape.rows === rows && rows > 1);

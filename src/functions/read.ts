@@ -21,7 +21,7 @@ export type NumberColumn = Column<Float64Array>;
 /** Texts; undefined where nothing is given or where a fault stands. */
 export type TextColumn = Column<readonly (string | undefined)[]>;
 
-export function isGrid(input: Input): input is Grid {
+function isGrid(input: Input): input is Grid {
   return Array.isArray(input);
 }
 
