@@ -22,4 +22,4 @@ export { shareOfLimit } from "./core/loading/share-of-limit.js";
 export { grade } from "./core/severity/grade.js";
 export { gradeRange } from "./core/severity/grade-range.js";
 export { ownCriteria } from "./core/severity/own-criteria.js";
-export { BUILT_IN_CRITERIA } from "./data/criteria.js";
+export { criteriaNamed } from "./core/severity/criteria.js";
