@@ -1,0 +1,128 @@
+/**
+ * As much of a workbook as src/host/excel asks Excel for. It fails on a property that is read before it was loaded and
+ * synced, as Excel does, and counts the syncs, each of which costs a person on the web a wait.
+ */
+export interface FakeSheet {
+  readonly name: string;
+  /** Where the first cell of the two arrays stands, from 0. */
+  readonly row?: number;
+  readonly column?: number;
+  readonly formulas: unknown[][];
+  readonly values: unknown[][];
+}
+
+type Members = Readonly<Record<string, unknown>>;
+
+export class FakeWorkbook {
+  syncs = 0;
+  /** "Route!B3" as selected by the code under test. */
+  selected = "";
+  private pending: (() => void)[] = [];
+  private readonly listeners: (() => void)[] = [];
+
+  constructor(
+    private readonly sheets: readonly FakeSheet[],
+    private readonly active: { readonly sheet: string; readonly row: number; readonly column: number },
+  ) {}
+
+  /** For globalThis.Excel. */
+  readonly excel = {
+    run: async <T>(work: (context: unknown) => Promise<T>): Promise<T> => work(this.context()),
+  };
+
+  select(): void {
+    for (const listener of this.listeners) listener();
+  }
+
+  private context(): object {
+    const workbook = {
+      getActiveCell: () => this.range(this.sheet(this.active.sheet), this.active.row, this.active.column, 1, 1),
+      worksheets: {
+        getActiveWorksheet: () => this.worksheet(this.sheet(this.active.sheet)),
+        getItem: (name: string) => this.worksheet(this.sheet(name)),
+      },
+      onSelectionChanged: { add: (listener: () => void) => this.listeners.push(listener) },
+    };
+    return {
+      workbook,
+      sync: () => {
+        this.syncs++;
+        for (const load of this.pending.splice(0)) load();
+        return Promise.resolve();
+      },
+    };
+  }
+
+  private sheet(name: string): FakeSheet {
+    const found = this.sheets.find((sheet) => sheet.name === name);
+    if (found === undefined) throw new Error(`ItemNotFound: ${name}`);
+    return found;
+  }
+
+  private worksheet(sheet: FakeSheet): object {
+    const { row = 0, column = 0, values } = sheet;
+    return this.proxy(
+      { name: sheet.name },
+      {
+        getUsedRangeOrNullObject: () => this.range(sheet, row, column, values.length, values[0]?.length ?? 0),
+        getRangeByIndexes: (r: number, c: number, rows: number, columns: number) =>
+          this.range(sheet, r, c, rows, columns),
+        getRange: (address: string) => {
+          const [, letter = "", digits = ""] = /^([A-Z])(\d+)$/.exec(address) ?? [];
+          return this.range(sheet, Number(digits) - 1, letter.charCodeAt(0) - 65, 1, 1);
+        },
+      },
+    );
+  }
+
+  private range(sheet: FakeSheet, row: number, column: number, rows: number, columns: number): object {
+    const part = (cells: unknown[][]): unknown[][] =>
+      Array.from({ length: rows }, (_, r) =>
+        Array.from(
+          { length: columns },
+          (_c, c) => cells[row + r - (sheet.row ?? 0)]?.[column + c - (sheet.column ?? 0)] ?? "",
+        ),
+      );
+    const first = `${String.fromCharCode(65 + column)}${row + 1}`;
+    const address = `${/\W/.test(sheet.name) ? `'${sheet.name}'` : sheet.name}!${first}`;
+    const values = part(sheet.values);
+    return this.proxy(
+      {
+        address,
+        values,
+        text: values.map((cells) => cells.map(String)),
+        formulas: part(sheet.formulas),
+        rowIndex: row,
+        columnIndex: column,
+        rowCount: rows,
+        columnCount: columns,
+      },
+      { select: () => (this.selected = address) },
+      rows === 0,
+    );
+  }
+
+  private proxy(properties: Members, methods: Members, isNullObject = false): object {
+    const loaded = new Map<string | symbol, unknown>();
+    const load = (names: string): void => {
+      const wanted = names.split(",").map((name) => name.trim());
+      const unknown = wanted.find((name) => !(name in properties));
+      if (unknown !== undefined) throw new Error(`There is no property ${unknown}.`);
+      this.pending.push(() => {
+        loaded.set("isNullObject", isNullObject);
+        if (!isNullObject) for (const name of wanted) loaded.set(name, properties[name]);
+      });
+    };
+    return new Proxy(
+      {},
+      {
+        get: (_, name) => {
+          if (name === "load") return load;
+          if (typeof name === "string" && name in methods) return methods[name];
+          if (!loaded.has(name)) throw new Error(`PropertyNotLoaded: ${String(name)}`);
+          return loaded.get(name);
+        },
+      },
+    );
+  }
+}
