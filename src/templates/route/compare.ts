@@ -13,7 +13,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       key: "pattern",
       header: "phases",
       group: "Compared",
-      width: 150,
+      width: 164,
       note: PATTERN_NOTE(units),
       formula: pattern(units),
     },

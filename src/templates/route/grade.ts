@@ -93,7 +93,7 @@ export function gradeColumns(units: SheetUnits): Computed[] {
     {
       key: "finding",
       group: AS_FOUND,
-      width: 330,
+      width: 345,
       note: "All three phases hot in proportion to their currents is load, not a joint.",
       formula:
         '=IF(([judged_by]="")+([pattern]<>"balanced")+([view]<>"direct")>0,"",IF([share]="","balanced: no joint finding, no limit known",' +
