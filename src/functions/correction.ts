@@ -33,7 +33,6 @@ const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
     optional: true,
     default: 1,
     range: TRANSMISSION,
-    zeroIsBlank: true,
   },
   {
     name: "air_temp",
@@ -49,7 +48,6 @@ const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
     optional: true,
     default: 1,
     range: TRANSMISSION,
-    zeroIsBlank: true,
   },
   {
     name: "window_temp",
@@ -80,7 +78,6 @@ const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
     optional: true,
     default: 1,
     range: TRANSMISSION,
-    zeroIsBlank: true,
   },
 ];
 

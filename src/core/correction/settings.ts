@@ -55,6 +55,7 @@ export const SETTING_LIMITS: { readonly [Name in keyof Required<Settings>]: Rang
 
 /** From 2 on per cent may be meant; just above 1 a fraction was meant and is wrong. */
 function fractionHint(value: number): Hint | undefined {
+  if (value === 0) return { key: "zero-or-empty" };
   return value >= 2 && value <= 100 ? { key: "per-cent", values: { meant: value / 100 } } : undefined;
 }
 
