@@ -9,7 +9,6 @@ import {
 } from "../core/constants.js";
 import { METHODS } from "../data/methods.js";
 import { REFERENCES } from "../data/references.js";
-import { beginCall } from "./arena.js";
 import type { ArgumentSpec, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
@@ -52,7 +51,6 @@ const WHAT: ArgumentSpec = {
 };
 
 function evaluate(inputs: readonly Input[]): Grid {
-  beginCall();
   const excess = tooMany(ABOUT, inputs);
   if (excess) return [[excess]];
   const [[given = null] = []] = gridOf(inputs[0]);

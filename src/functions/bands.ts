@@ -7,6 +7,7 @@ import { errorCell } from "./messages.js";
 import { plainNumber } from "./numbers.js";
 import type { Column } from "./read.js";
 import { gridOf, isBlank } from "./read.js";
+import { tableError } from "./table-errors.js";
 import { unitOf } from "./units.js";
 
 export const BAND_ARGUMENT: ArgumentSpec = {
@@ -55,26 +56,31 @@ function readBand(cell: Cell): Band | CellError {
 const asNumber = (cell: Cell | undefined): number | undefined =>
   typeof cell === "number" ? cell : typeof cell === "string" ? plainNumber(cell) : undefined;
 
-/** A two-column range of numbers is one response table; a heading above it and empty rows below it are passed over. */
+/**
+ * A two-column range of numbers is one response table; a heading above it and empty rows are passed over, below it also
+ * those that Excel hands over as zeros.
+ */
 function readResponse(input: Input): Band | CellError | undefined {
   const grid = gridOf(input);
   if (grid.length < 2 || grid[0]?.length !== 2) return undefined;
-  const rows = grid.filter((row) => !row.every((cell) => isBlank(cell)));
   const isHeading = (cell: Cell): boolean => asNumber(cell) === undefined && !isCellError(cell);
-  if (rows[0]?.every(isHeading) === true) rows.shift();
+  const isFilled = (row: readonly Cell[]): boolean => !row.every((cell) => isBlank(cell));
+  const isNonZero = (row: readonly Cell[]): boolean => !row.every((cell) => isBlank(cell) || cell === 0);
+  const end = grid.reduce((last, row, place) => (isNonZero(row) ? place + 1 : last), 0);
+  const filled = grid.slice(0, end).flatMap((row, place) => (isFilled(row) ? [place] : []));
+  const places = filled.filter((place, i) => i > 0 || !grid[place]!.every(isHeading));
+  const rows = places.map((place) => grid[place]!);
   // Without a number it is no response table but bands, one a cell, each with its own error if need be.
   if (!rows.some((row) => asNumber(row[0]) !== undefined)) return undefined;
   const incoming = rows.flat().find(isCellError);
   if (incoming) return incoming;
+  const column = (at: number): number[] => rows.map((row) => asNumber(row[at]) ?? NaN);
   try {
-    const wavelengths = rows.map((row) => asNumber(row[0]) ?? NaN);
-    return responseBand(
-      wavelengths,
-      rows.map((row) => asNumber(row[1]) ?? NaN),
-    );
+    return responseBand(column(0), column(1));
   } catch (error) {
-    if (error instanceof GreybodyError) return errorCell(error, BAND_ARGUMENT, undefined, UNIT);
-    throw error;
+    if (!(error instanceof GreybodyError)) throw error;
+    const isResponse = (key: string): boolean => key === "band-response";
+    return tableError(error, BAND_ARGUMENT, grid, places, (key) => ({ column: isResponse(key) ? 1 : 0, unit: UNIT }));
   }
 }
 

@@ -1,19 +1,20 @@
-import { criteriaNamed, DEFAULT_CRITERIA } from "../core/severity/criteria.js";
+import { GreybodyError } from "../core/errors.js";
+import { criteriaNamed, DEFAULT_CRITERIA, REFERENCE_KINDS } from "../core/severity/criteria.js";
 import { ownCriteria } from "../core/severity/own-criteria.js";
 import type { OwnCriteriaRow } from "../core/severity/own-criteria.js";
 import { BUILT_IN_CRITERIA } from "../data/criteria.js";
 import type { CriteriaSet } from "../data/criteria.js";
 import type { Provenance } from "../data/provenance.js";
 import { REFERENCES } from "../data/references.js";
-import { beginCall } from "./arena.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
 import { thrownPlainly } from "./messages.js";
 import { plainNumber } from "./numbers.js";
 import { gridOf, isBlank } from "./read.js";
+import { tableError } from "./table-errors.js";
 import { toSI, unitOf } from "./units.js";
-import type { Units } from "./units.js";
+import type { Unit, Units } from "./units.js";
 
 export const CRITERIA_ARGUMENT: ArgumentSpec = {
   name: "criteria",
@@ -30,9 +31,28 @@ const text = (cell: Cell | undefined): string =>
 const number = (cell: Cell | undefined): number =>
   typeof cell === "number" ? cell : typeof cell === "string" ? (plainNumber(cell) ?? NaN) : NaN;
 
+/** Against a limit an edge is a share, which no unit changes. */
+const isShare = (row: readonly Cell[]): boolean => text(row[0]).trim().toLowerCase() === "limit";
+
+/** A row of words only. One that names a reference or has an edge is a row of the table, whatever else it lacks. */
+function isHeading([reference, grade, , edge]: readonly Cell[]): boolean {
+  const named = REFERENCE_KINDS.some((kind) => kind === text(reference).trim().toLowerCase());
+  return !named && Number.isNaN(number(grade)) && Number.isNaN(number(edge));
+}
+
+/** Columns of a workbook's own table that a fault in it is about, by the key of the core's hint. */
+const COLUMNS: Readonly<Record<string, number>> = {
+  "criteria-grade": 1,
+  "criteria-grade-order": 1,
+  "criteria-bound": 2,
+  "criteria-edge": 3,
+  "criteria-edge-order": 3,
+  "criteria-words": 4,
+};
+
 /**
  * Reads the argument `criteria`: a built-in name, or the workbook's own range, header or not, empty rows passed over.
- * @throws INVALID "criteria"
+ * @throws INVALID "criteria" for a name that is none
  */
 export function readCriteria(input: Input, units: Units): CriteriaSet | CellError {
   const grid = gridOf(input);
@@ -41,24 +61,30 @@ export function readCriteria(input: Input, units: Units): CriteriaSet | CellErro
   if (incoming) return incoming;
   if (grid.length === 1 && grid[0]?.length === 1)
     return criteriaNamed(isBlank(single) ? DEFAULT_CRITERIA : text(single));
-  const header = Number.isNaN(number(grid[0]?.[1]));
+  const filled = grid.flatMap((row, place) => (isEmpty(row) ? [] : [place]));
+  const places = filled.filter((place, i) => i > 0 || !isHeading(grid[place]!));
   const unit = unitOf("difference", units);
-  const rows: OwnCriteriaRow[] = [];
-  for (const row of header ? grid.slice(1) : grid) {
-    if (isEmpty(row)) continue;
-    const [reference, grade, bound, edge, words, action] = row;
-    // Against a limit the edge is a share, which no unit changes.
-    const isShare = text(reference).trim().toLowerCase() === "limit";
-    rows.push({
-      reference: text(reference),
-      grade: number(grade),
-      bound: text(bound),
-      edge: isShare ? number(edge) : toSI(number(edge), unit),
-      words: text(words),
-      action: text(action),
+  try {
+    return ownCriteria(places.map((place) => readRow(grid[place]!, unit)));
+  } catch (error) {
+    if (!(error instanceof GreybodyError)) throw error;
+    return tableError(error, CRITERIA_ARGUMENT, grid, places, (key, row) => {
+      const column = COLUMNS[key] ?? 0;
+      return { column, unit: column === COLUMNS["criteria-edge"] && !isShare(row) ? unit : unitOf("number", units) };
     });
   }
-  return ownCriteria(rows, header ? 2 : 1);
+}
+
+function readRow(row: readonly Cell[], unit: Unit): OwnCriteriaRow {
+  const [reference, grade, bound, edge, words, action] = row;
+  return {
+    reference: text(reference),
+    grade: number(grade),
+    bound: text(bound),
+    edge: isShare(row) ? number(edge) : toSI(number(edge), unit),
+    words: text(words),
+    action: text(action),
+  };
 }
 
 /** Source, place and edition of a row as they stand in a cell; what was not read in the document itself says so. */
@@ -80,7 +106,6 @@ const NAME: ArgumentSpec = {
 };
 
 function evaluate(inputs: readonly Input[]): Grid {
-  beginCall();
   const excess = tooMany(CRITERIA, inputs);
   if (excess) return [[excess]];
   const [[given = null] = []] = gridOf(inputs[0]);

@@ -7,6 +7,7 @@ export interface HintWords {
   readonly percent: (name: string) => string;
   /** A length in the sheet's unit, from metres. */
   readonly length: (name: string) => string;
+  readonly pressure: (name: string) => string;
 }
 
 /** What each hint key of the core says to the person at the sheet. */
@@ -28,6 +29,8 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
     "So little of the object gets through that no number holds its temperature: check emissivity and transmissions.",
   "band-wavelengths": () => "A band is two wavelengths in µm, shorter first, such as 7.5-14.",
   "band-order": () => "The shorter wavelength comes first, such as 7.5-14.",
+  "band-response-wavelength": (w) =>
+    `Row ${w.number("row")} of the response table: a wavelength is a number from 0.7 to 20, in µm.`,
   "band-response": (w) => `Row ${w.number("row")} of the response table: a response is a number from 0 to 1e12.`,
   "band-rising": (w) => `Row ${w.number("row")} of the response table: wavelengths rise from row to row.`,
   "band-empty": () => "A response table has at least two rows and somewhere a response clearly above 0.",
@@ -35,8 +38,8 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   bound: () => "A bound is not a reading: take it again in the camera's next range, or say so apart.",
   "air-band": () => "The transmission of air is known for bands within 3.0 to 14.7 µm.",
   "air-outside-fit": (w) =>
-    `In air of ${w.temperature("air_temp")} the path may be 30 m at most; ${w.temperature("from")} to ${w.temperature("to")} allow 1000 m.`,
-  "pressure-unit": (w) => `Pressure is in kPa: ${w.number("meant")}?`,
+    `In air of ${w.temperature("air_temp")} the path may be ${w.length("short")} at most; ${w.temperature("from")} to ${w.temperature("to")} allow ${w.length("long")}.`,
+  "pressure-unit": (w) => `Pressure is in kPa: was ${w.pressure("meant")} meant?`,
   "humidity-fraction": (w) => `Humidity is in per cent: ${w.number("meant")}?`,
   "no-current": () => "No current on this phase: heat that does not come from the current does not follow it.",
   "load-below-minimum": (w) =>

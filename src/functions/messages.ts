@@ -46,6 +46,7 @@ function hintInWords(details: ErrorDetails, units: Units): string {
     temperature: inUnit("temperature"),
     difference: inUnit("difference"),
     length: inUnit("distance"),
+    pressure: inUnit("pressure"),
     number,
     percent,
   })}`;
@@ -64,7 +65,9 @@ export function errorCell(
   units: Units = "C",
 ): CellError {
   const name = details.argument ?? spec?.name ?? "";
-  const hint = hintInWords(details, units);
+  // The core takes fractions: its hint at per cent would mislead where the sheet itself wants per cent.
+  const perCentMeant = spec?.quantity === "percent" && details.hint?.key === "per-cent";
+  const hint = perCentMeant ? "" : hintInWords(details, units);
   switch (details.code) {
     case "NOT_GIVEN":
       return { error: "#VALUE!", message: `${name} is not given.${hint}` };
@@ -72,15 +75,15 @@ export function errorCell(
     case "REFUSED":
       return { error: "#N/A", message: hint.trim() || `${name}: no answer for these values.` };
     case "INVALID": {
-      const value = given === undefined || given === null ? (details.given ?? "this value") : quote(given);
+      const value = given ?? details.given;
       // A share of a limit stands in the argument of a rise, and a band may have become a date: neither has the unit.
       const unitless =
-        spec?.quantity === "band" || details.hint?.key === "per-cent" || details.hint?.key === "share-of-limit";
+        spec?.quantity === "band" ||
+        (details.hint?.key === "per-cent" && !perCentMeant) ||
+        details.hint?.key === "share-of-limit";
       const unitLabel = typeof given === "number" && unit.label && !unitless ? ` ${unit.label}` : "";
-      return {
-        error: "#VALUE!",
-        message: `${name}: ${value}${unitLabel} cannot be.${allowedInWords(details.allowed, unit)}${hint}`,
-      };
+      const stated = value === undefined ? "" : ` ${quote(value)}${unitLabel} cannot be.`;
+      return { error: "#VALUE!", message: `${name}:${stated}${allowedInWords(details.allowed, unit)}${hint}` };
     }
   }
 }

@@ -3,7 +3,6 @@ import { TEMPERATURE } from "../core/limits.js";
 import { LOAD, REFERENCE_LOAD } from "../core/loading/load.js";
 import { phaseRise } from "../core/loading/phase-rise.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from "./contract.js";
-import { beginCall } from "./arena.js";
 import { guarded, tooMany, UNITS_ARGUMENT, unitsOf } from "./lift.js";
 import { EXPONENT_ARGUMENT, MINIMUM_LOAD_ARGUMENT, SURROUNDING_AIR } from "./load-arguments.js";
 import { errorCell } from "./messages.js";
@@ -79,14 +78,14 @@ function evaluateIn(inputs: readonly Input[], units: Units): Grid {
   const columns = SET_ARGUMENTS.map(read);
   for (const [i, column] of columns.entries()) {
     if (column.values.length === 1 || (column.values.length === sets && column.columns === 1)) continue;
-    const message = `${SET_ARGUMENTS[i]?.name ?? ""} is ${size(column)} cells: give one value, or one column with a row for each of the ${sets} sets.`;
+    const rows = sets === 1 ? "" : `, or one column with a row for each of the ${sets} sets`;
+    const message = `${SET_ARGUMENTS[i]?.name ?? ""} is ${size(column)} cells: give one value${rows}.`;
     return [[{ error: "#VALUE!", message }]];
   }
-  const cells: Cell[] = [];
-  for (let set = 0; set < sets; set++) cells.push(...evaluateSet(inputs, temps, loads, columns, set, phases, units));
-  return oneSet
-    ? cells.map((cell) => [cell])
-    : Array.from({ length: sets }, (_, set) => cells.slice(set * phases, (set + 1) * phases));
+  const answers = Array.from({ length: sets }, (_, set) =>
+    evaluateSet(inputs, temps, loads, columns, set, phases, units),
+  );
+  return oneSet ? (answers[0] ?? []).map((cell) => [cell]) : answers;
 }
 
 function evaluateSet(
@@ -138,7 +137,6 @@ function evaluateSet(
 }
 
 function evaluate(inputs: readonly Input[]): Grid {
-  beginCall();
   const excess = tooMany(PHASE_RISE, inputs);
   if (excess) return [[excess]];
   const named = readTexts(UNITS_ARGUMENT, inputs[args.indexOf(UNITS_ARGUMENT)], unitOf("text", "C"));

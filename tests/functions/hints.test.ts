@@ -41,6 +41,7 @@ describe("hints", () => {
       number: () => "n",
       percent: () => "p",
       length: () => "l",
+      pressure: () => "k",
     };
     for (const sentence of Object.values(HINTS)) expect(sentence(words)).toMatch(/^[A-Zdntp].*[.?]$/s);
   });

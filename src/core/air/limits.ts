@@ -68,20 +68,25 @@ export function requirePath(distance: number, airTemp: number): void {
     allowed: DISTANCE_OUTSIDE_FIT,
     hint: {
       key: "air-outside-fit",
-      values: { air_temp: airTemp, from: FITTED_AIR_TEMP.min ?? 0, to: FITTED_AIR_TEMP.max ?? 0 },
+      values: {
+        air_temp: airTemp,
+        from: FITTED_AIR_TEMP.min ?? 0,
+        to: FITTED_AIR_TEMP.max ?? 0,
+        short: DISTANCE_OUTSIDE_FIT.max ?? 0,
+        long: DISTANCE.max ?? 0,
+      },
     },
   });
 }
 
+/** What a pressure is off by where another unit was meant, each a power of ten: Pa, hPa, bar, MPa against kPa. */
+const PRESSURE_SLIPS = [1e-3, 0.1, 100, 1000];
+
 /** @throws INVALID "pressure" */
 export function requirePressure(pressure: number): void {
-  const kilopascal = inRange(pressure * 1000, PRESSURE);
-  requireWithin(
-    "pressure",
-    pressure,
-    PRESSURE,
-    kilopascal ? { key: "pressure-unit", values: { meant: pressure * 1000 } } : undefined,
-  );
+  const meant = PRESSURE_SLIPS.map((slip) => pressure * slip).find((value) => inRange(value, PRESSURE));
+  const hint = meant === undefined ? undefined : { key: "pressure-unit", values: { meant } };
+  requireWithin("pressure", pressure, PRESSURE, hint);
 }
 
 /** @throws INVALID "source_temp" */

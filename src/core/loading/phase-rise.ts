@@ -30,7 +30,7 @@ export function phaseRise(inputs: PhaseRiseInputs): (number | GreybodyError)[] {
     const hint = { key: "phases-do-not-fit", values: { temps: temps.length, loads: loads.length } };
     throw new GreybodyError({ code: "INVALID", argument: "loads", hint });
   }
-  const largest = Math.max(0, ...loads.filter((load) => load !== undefined && inRange(load, LOAD)).map(Number));
+  const largest = loads.reduce<number>((most, load = 0) => (inRange(load, LOAD) && load > most ? load : most), 0);
   return temps.map((temp, i) =>
     answerOrError(() => {
       const phase = i + 1;

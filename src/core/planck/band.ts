@@ -1,5 +1,5 @@
 import { GreybodyError, inRange } from "../errors.js";
-import type { Range } from "../errors.js";
+import type { Hint, Range } from "../errors.js";
 
 /** A stretch of the spectral response, linear between its ends. Wavelengths in metres, response dimensionless. */
 export interface Segment {
@@ -20,16 +20,10 @@ const MICROMETRE = 1e-6;
 /** Wavelengths the computation is meant for [m]. */
 const WAVELENGTH_RANGE: Range = { min: 0.7 * MICROMETRE, max: 20 * MICROMETRE };
 
-function requireWavelength(value: number): void {
+function requireWavelength(value: number, hint: Hint): void {
   // Written so that NaN is refused too.
   if (!(value >= 0.7 && value <= 20)) {
-    throw new GreybodyError({
-      code: "INVALID",
-      argument: "band",
-      given: value,
-      allowed: WAVELENGTH_RANGE,
-      hint: { key: "band-wavelengths" },
-    });
+    throw new GreybodyError({ code: "INVALID", argument: "band", given: value, allowed: WAVELENGTH_RANGE, hint });
   }
 }
 
@@ -40,8 +34,8 @@ function requireWavelength(value: number): void {
  * @throws INVALID "band"
  */
 export function flatBand(from: number, to: number): Band {
-  requireWavelength(from);
-  requireWavelength(to);
+  requireWavelength(from, { key: "band-wavelengths" });
+  requireWavelength(to, { key: "band-wavelengths" });
   if (from >= to) {
     throw new GreybodyError({ code: "INVALID", argument: "band", given: `${from}-${to}`, hint: { key: "band-order" } });
   }
@@ -65,7 +59,7 @@ const SMALLEST_PEAK = 1e-12;
 export function responseBand(wavelengths: readonly number[], responses: readonly number[]): Band {
   const segments: Segment[] = [];
   for (const [i, wavelength] of wavelengths.entries()) {
-    requireWavelength(wavelength);
+    requireWavelength(wavelength, { key: "band-response-wavelength", values: { row: i + 1 } });
     const response = responses[i] ?? NaN;
     if (!inRange(response, RESPONSE)) {
       throw new GreybodyError({

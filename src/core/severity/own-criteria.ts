@@ -24,16 +24,15 @@ const BOUNDS: readonly Bound[] = ["from", "above"];
  * A workbook's own table of criteria. Within each reference, in the order of the rows, grades and lower edges rise; each
  * row has words, for no grade is shown without them. Good for direct and indirect views: its author knows what it is for.
  * @param rows at least one
- * @param firstRow number of the first row in the range it came from, for the message
- * @throws INVALID "criteria" with the number of the row and what is wrong in it
+ * @throws INVALID "criteria" with the number of the row, counted from 1, and what is wrong in it
  */
-export function ownCriteria(rows: readonly OwnCriteriaRow[], firstRow = 1): CriteriaSet {
+export function ownCriteria(rows: readonly OwnCriteriaRow[]): CriteriaSet {
   if (rows.length === 0)
     throw new GreybodyError({ code: "INVALID", argument: "criteria", hint: { key: "criteria-empty" } });
   const last = new Map<ReferenceKind, CriteriaRow>();
   const checked = rows.map((row, i) => {
-    const valid = checkedRow(row, firstRow + i);
-    requireRising(last.get(valid.reference), valid, firstRow + i);
+    const valid = checkedRow(row, i + 1);
+    requireRising(last.get(valid.reference), valid, i + 1);
     last.set(valid.reference, valid);
     return valid;
   });

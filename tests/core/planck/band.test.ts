@@ -72,9 +72,19 @@ describe("a response table", () => {
   it.each([
     ["falls back", [8, 7, 14], [1, 1, 1], { given: 7, hint: { key: "band-rising", values: { row: 2 } } }],
     ["stands still", [8, 8, 14], [1, 1, 1], { given: 8, hint: { key: "band-rising", values: { row: 2 } } }],
-    ["is below the shortest", [0.5, 8], [1, 1], { given: 0.5, hint: { key: "band-wavelengths" } }],
-    ["is beyond the longest", [8, 20.1], [1, 1], { given: 20.1, hint: { key: "band-wavelengths" } }],
-    ["is no number", [8, NaN], [1, 1], { hint: { key: "band-wavelengths" } }],
+    [
+      "is below the shortest",
+      [0.5, 8],
+      [1, 1],
+      { given: 0.5, hint: { key: "band-response-wavelength", values: { row: 1 } } },
+    ],
+    [
+      "is beyond the longest",
+      [8, 20.1],
+      [1, 1],
+      { given: 20.1, hint: { key: "band-response-wavelength", values: { row: 2 } } },
+    ],
+    ["is no number", [8, NaN], [1, 1], { hint: { key: "band-response-wavelength", values: { row: 2 } } }],
     [
       "has a negative response",
       [8, 14],

@@ -100,8 +100,4 @@ describe("a workbook's own criteria", () => {
     expect(error).toMatchObject({ code: "INVALID", argument: "criteria" });
     expect(error.hint).toEqual({ key, ...(at !== undefined && { values: { row: at } }) });
   });
-
-  it("count rows from where their range begins", () => {
-    expect(refusal(() => ownCriteria([row("phase", 1, "from", 1)], 2)).hint?.values).toEqual({ row: 2 });
-  });
 });
