@@ -62,6 +62,14 @@ program
     process.stdout.write(`Greybody is served at ${serving.address} (Ctrl-C ends it)\n`);
   });
 
+// Of a pipe the error comes from outside of any command; of a file it is thrown.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  // The reader has enough, as in `greybody calc | head`: no reason to complain.
+  if (error.code === "EPIPE") process.exit(0);
+  fail(error.message);
+  process.exit();
+});
+
 await main();
 
 async function main(): Promise<void> {
@@ -70,12 +78,18 @@ async function main(): Promise<void> {
   } catch (error) {
     if (error instanceof CommanderError && error.exitCode === 0) return;
     if (error instanceof CommanderError) fail(error.message.replace(/^error: /, "").replaceAll("\n", " "));
-    else if (error instanceof UsageError || error instanceof PortTakenError) fail(error.message);
+    else if (error instanceof UsageError || error instanceof PortTakenError || isOfTheSystem(error))
+      fail(error.message);
     else throw error;
   }
 }
 
-/** Bad usage or unreadable input. */
+/** A stream, a file or a port that the system refuses. */
+function isOfTheSystem(error: unknown): error is NodeJS.ErrnoException {
+  return error instanceof Error && "syscall" in error;
+}
+
+/** Bad usage, unreadable input or output that cannot be written. */
 function fail(message: string): void {
   process.stderr.write(`greybody: ${message}\n`);
   process.exitCode = 2;

@@ -8,14 +8,6 @@ export class Output {
   private pieces: string[] = [];
   private length = 0;
 
-  constructor() {
-    // The reader of a pipe has enough, as in `greybody calc | head`: no reason to complain.
-    process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-      if (error.code === "EPIPE") process.exit(0);
-      throw error;
-    });
-  }
-
   async line(text: string): Promise<void> {
     this.pieces.push(text, "\n");
     this.length += text.length;

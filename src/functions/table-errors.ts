@@ -25,7 +25,7 @@ export function tableError(
   about: (key: string, row: readonly Cell[]) => FaultyCell,
 ): CellError {
   const { code, allowed, hint } = error;
-  const index = hint?.values?.["row"];
+  const index = hint?.values?.row;
   const place = typeof index === "number" ? places[index - 1] : undefined;
   const row = place === undefined ? undefined : grid[place];
   if (hint === undefined || place === undefined || row === undefined) {
