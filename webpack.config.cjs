@@ -160,7 +160,9 @@ function excel(mode, folder) {
     functions: "./src/host/excel/functions.ts",
     pane: { import: "./src/pane/excel/main.ts", dependOn: "functions" },
   };
-  const config = browser("excel", mode, entry, { path: folder, filename: "[name].js" });
+  // Elsewhere than in dist/ it counts for nothing that ships.
+  const name = folder === from("dist/excel") ? "excel" : "excel-aside";
+  const config = browser(name, mode, entry, { path: folder, filename: "[name].js" });
   config.plugins.push(
     new webpack.DefinePlugin({ GREYBODY_BLANK_ERRORS: JSON.stringify(blankErrors) }),
     new HtmlWebpackPlugin({

@@ -121,6 +121,6 @@ test("going to a cell selects it on its sheet; a selection is heard of", async (
   expect(book.selected).toBe("'My route'!B4");
   const listener = jest.fn();
   await onSelection(listener);
-  book.select();
+  book.select(3, 1);
   expect(listener).toHaveBeenCalledTimes(1);
 });

@@ -22,7 +22,7 @@ export class FakeWorkbook {
 
   constructor(
     private readonly sheets: readonly FakeSheet[],
-    private readonly active: { readonly sheet: string; readonly row: number; readonly column: number },
+    private active: { readonly sheet: string; readonly row: number; readonly column: number },
   ) {}
 
   /** For globalThis.Excel. */
@@ -30,7 +30,9 @@ export class FakeWorkbook {
     run: async <T>(work: (context: unknown) => Promise<T>): Promise<T> => work(this.context()),
   };
 
-  select(): void {
+  /** As a person does, on the sheet in front. */
+  select(row: number, column: number): void {
+    this.active = { ...this.active, row, column };
     for (const listener of this.listeners) listener();
   }
 

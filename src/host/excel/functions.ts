@@ -6,8 +6,9 @@ import { blankErrors } from "./build.js";
 import { keptMessages } from "./messages.js";
 import { fromExcel, toExcel, type ExcelCell } from "./values.js";
 
-for (const spec of catalogue) {
-  CustomFunctions.associate(spec.name, (...given: unknown[]) => call(spec, given));
+// Where Office's script did not come the page still shows the functions and the cautions.
+if ("CustomFunctions" in globalThis) {
+  for (const spec of catalogue) CustomFunctions.associate(spec.name, (...given: unknown[]) => call(spec, given));
 }
 
 /** Excel appends who calls, after as many arguments as it has. */

@@ -24,7 +24,7 @@ const cell = selectedCell(() => reading.selected());
 const check = sheetCheck(() => reading.check(), goTo);
 const workbook = element("div", {}, [cell.root, check.root]);
 const outside = element("p", { class: "gb-outside" }, [
-  "This page was opened outside Excel: its functions and its reading of the workbook work there.",
+  "This page was opened outside Excel, or Office's own script did not come: what the functions are can be read here, the sheet cannot.",
 ]);
 
 root.replaceChildren(
