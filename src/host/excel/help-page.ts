@@ -29,7 +29,7 @@ ${cautions.map(({ title: name, text }) => `<li><strong>${plain(name)}.</strong> 
 </ol></section>
 <section><h2 id="support">Support</h2>
 <p>This is version ${plain(version)}, served from ${plain(base)}: whoever serves it there answers for it. Tell them the cell's formula, what it shows and what you expected; <code>=GREY.ABOUT()</code> lists version, methods and sources.</p>
-<p>The functions compute in this program alone; nothing of a workbook is sent anywhere.</p>
+<p>The functions compute where Excel runs; Greybody sends nothing of a workbook anywhere.</p>
 </section>
 </main>
 </body>
