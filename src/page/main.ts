@@ -3,6 +3,7 @@ import "./styles/tokens.css";
 import "./styles/layout.css";
 import "./styles/grid.css";
 import "./styles/panel.css";
+import "./styles/narrow.css";
 import { catalogue } from "../functions/catalogue.js";
 import { catchUncaught, trouble } from "./frame/trouble.js";
 import { openPage } from "./open.js";
