@@ -19,6 +19,7 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "not-a-number": () => "A number is wanted, with a point for decimals and nothing else in the cell.",
   "window-sum": (w) =>
     `Transmission ${w.number("window_transmission")} and reflectance of a window are at most 1 together.`,
+  "window-transmission-needed": () => "A window that reflects does not let all through: give its transmission too.",
   "air-temp-needed": () => "The temperature of the air on the path is needed where a transmission of air is below 1.",
   "window-temp-needed": () => "The temperature of the window is needed where its transmission is below 1.",
   "outer-reflected-needed": () => "The reflected temperature on the camera's side is needed where the window reflects.",

@@ -34,8 +34,10 @@ export function tableError(
   const { column, unit } = about(hint.key, row);
   const cell = row[column] ?? null;
   const told = { ...hint, values: { ...hint.values, row: place + 1 } };
-  const details = { code, argument: spec.name, ...(allowed && { allowed }), hint: told };
-  return errorCell(details, spec, isBlank(cell) ? undefined : cell, unit);
+  const details = { code, argument: spec.name, hint: told };
+  // Where nothing was typed the hint alone says what is wanted.
+  if (isBlank(cell)) return errorCell(details, spec, undefined, unit);
+  return errorCell({ ...details, ...(allowed && { allowed }) }, spec, cell, unit);
 }
 
 const NO_UNIT: Unit = { label: "", shift: 0, scale: 1 };

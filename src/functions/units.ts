@@ -55,6 +55,7 @@ export function readable(value: number, digits = 6): string {
 export function rangeInWords(range: Range, unit: Unit): string {
   const show = (si: number): string => readable(fromSI(si, unit));
   const { min, max } = range;
+  if (min !== undefined && min === max) return show(min) + (unit.label && ` ${unit.label}`);
   const from =
     min === undefined
       ? ""

@@ -35,6 +35,14 @@ describe("humidity and pressure", () => {
   });
 });
 
+test("a window that reflects and lets all through lacks its transmission", () => {
+  const window = [undefined, undefined, 1, undefined, 0.2, 24];
+  const told = message("CORRECTED", 58, 0.9, 22, ...window);
+  expect(told).toBe(
+    "window_reflectance: 0.2 cannot be. Allowed: 0. A window that reflects does not let all through: give its transmission too.",
+  );
+});
+
 describe("a workbook's own criteria", () => {
   const row = (grade: Cell, edge: Cell): Cell[] => ["similar", grade, "from", edge, "words", "action"];
   const header: Cell[] = ["reference", "grade", "from or above", "lower edge", "words", "action"];
@@ -42,6 +50,7 @@ describe("a workbook's own criteria", () => {
 
   test("a first row without a grade is no header: it is told, never passed over", () => {
     expect(graded([row("", 1), row(2, 4)])).toContain("Row 1 of the criteria: a grade is a whole number");
+    expect(graded([row("", 1), row(2, 4)])).toMatch(/^criteria: Row 1/);
     expect(graded([row("one", 1), row(2, 4)])).toContain('criteria: "one" cannot be.');
   });
 

@@ -86,12 +86,14 @@ export function completeSettings(s: Settings): CompleteSettings {
   requireFraction("window_reflectance", windowReflectance, REFLECTANCE);
   requireFraction("outer_air_transmission", outerAirTransmission, TRANSMISSION);
   if (windowTransmission + windowReflectance > 1 + SUM_SLACK) {
+    // 1 is the default: whoever gave a reflectance alone is not helped by a sum he did not write.
+    const key = windowTransmission === 1 ? "window-transmission-needed" : "window-sum";
     throw new GreybodyError({
       code: "INVALID",
       argument: "window_reflectance",
       given: windowReflectance,
       allowed: { min: 0, max: 1 - windowTransmission },
-      hint: { key: "window-sum", values: { window_transmission: windowTransmission } },
+      hint: { key, values: { window_transmission: windowTransmission } },
     });
   }
   const throughAir = airTransmission < 1 || outerAirTransmission < 1;
