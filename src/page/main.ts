@@ -1,9 +1,9 @@
 /** The page: opens a described workbook in the grid, with the engine in a worker. */
 import "./styles/tokens.css";
 import "./styles/layout.css";
+import "./styles/narrow.css";
 import "./styles/grid.css";
 import "./styles/panel.css";
-import "./styles/narrow.css";
 import { catalogue } from "../functions/catalogue.js";
 import { catchUncaught, trouble } from "./frame/trouble.js";
 import { openPage } from "./open.js";
