@@ -55,7 +55,6 @@ export const SETTING_LIMITS: { readonly [Name in keyof Required<Settings>]: Rang
 
 /** From 2 on per cent may be meant; just above 1 a fraction was meant and is wrong. */
 function fractionHint(value: number): Hint | undefined {
-  if (value === 0) return { key: "zero-or-empty" };
   return value >= 2 && value <= 100 ? { key: "per-cent", values: { meant: value / 100 } } : undefined;
 }
 
@@ -65,6 +64,10 @@ export function requireTemperature(argument: string, value: number): void {
 
 function requireFraction(argument: string, value: number, allowed: Range): void {
   requireInRange(argument, value, allowed, fractionHint(value));
+}
+
+function requireTransmission(argument: string, value: number): void {
+  requireInRange(argument, value, TRANSMISSION, value === 0 ? { key: "zero-or-empty" } : fractionHint(value));
 }
 
 function temperatureWhere(needed: boolean, argument: string, value: number | undefined, because: string): number {
@@ -81,10 +84,10 @@ export function completeSettings(s: Settings): CompleteSettings {
   const { airTransmission = 1, windowTransmission = 1, windowReflectance = 0, outerAirTransmission = 1 } = s;
   requireFraction("emissivity", s.emissivity, EMISSIVITY);
   requireTemperature("reflected", s.reflected);
-  requireFraction("air_transmission", airTransmission, TRANSMISSION);
-  requireFraction("window_transmission", windowTransmission, TRANSMISSION);
+  requireTransmission("air_transmission", airTransmission);
+  requireTransmission("window_transmission", windowTransmission);
   requireFraction("window_reflectance", windowReflectance, REFLECTANCE);
-  requireFraction("outer_air_transmission", outerAirTransmission, TRANSMISSION);
+  requireTransmission("outer_air_transmission", outerAirTransmission);
   if (windowTransmission + windowReflectance > 1 + SUM_SLACK) {
     // 1 is the default: whoever gave a reflectance alone is not helped by a sum he did not write.
     const key = windowTransmission === 1 ? "window-transmission-needed" : "window-sum";

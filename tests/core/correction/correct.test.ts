@@ -118,7 +118,7 @@ describe("refusals", () => {
     ["emissivity NaN", { emissivity: NaN }, "emissivity", undefined],
     ["reflected at absolute zero", { reflected: 0 }, "reflected", "absolute-zero"],
     ["reflected beyond 10000 °C", { reflected: kelvin(10001) }, "reflected", undefined],
-    ["air_transmission 0", { airTransmission: 0 }, "air_transmission", undefined],
+    ["air_transmission 0", { airTransmission: 0 }, "air_transmission", "zero-or-empty"],
     ["air_transmission in per cent", { airTransmission: 98 }, "air_transmission", "per-cent"],
     ["air_temp below absolute zero", { airTemp: -1 }, "air_temp", "absolute-zero"],
     ["window_transmission above 1", { windowTransmission: 1.2 }, "window_transmission", undefined],
@@ -127,7 +127,7 @@ describe("refusals", () => {
     ["window_reflectance 1", { windowReflectance: 1 }, "window_reflectance", undefined],
     ["a window of more than 1 together", { windowReflectance: 0.31 }, "window_reflectance", "window-sum"],
     ["outer_reflected NaN", { outerReflected: NaN }, "outer_reflected", undefined],
-    ["outer_air_transmission 0", { outerAirTransmission: 0 }, "outer_air_transmission", undefined],
+    ["outer_air_transmission 0", { outerAirTransmission: 0 }, "outer_air_transmission", "zero-or-empty"],
   ];
   it.each(cases)("%s", (_, change, argument, hint) => {
     for (const call of [correct, apparent, sensitivities]) {
