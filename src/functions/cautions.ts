@@ -1,5 +1,5 @@
 /**
- * What the tool must always show beside its numbers (trade.md section 7, in our own words). The same eleven stand on
+ * What the tool must always show beside its numbers, in our own words. The same eleven stand on
  * the pane, in every route template and in the README.
  */
 export interface Caution {

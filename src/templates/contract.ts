@@ -73,7 +73,7 @@ export interface ColumnDescription {
 export interface ComputedColumn extends ColumnDescription {
   /** Begins with "="; spills as many rows as the table has, one column wide. */
   readonly formula: string;
-  /** The column holds grades 0 to 4 (or words that begin with one): shown with fill, bars and words as look.md says. */
+  /** The column holds grades 0 to 4 (or words that begin with one): shown with fill, bars and words, so that colour alone never tells them. */
   readonly grade?: boolean;
 }
 

@@ -77,7 +77,7 @@ test("plain formulas", async () => {
   expect(answers).toEqual(PLAIN.map(([formula, value]) => ({ formula, value })));
 });
 
-// ../shared/physics.md section 2, computed there with the high-precision reference.
+// Worked apart from this code, by a reference in extended precision.
 test("the worked lines of the measurement equation", async () => {
   const answers = await calc([
     "=GREY.CORRECTED(58.0,0.850,22.00,.98,20)",

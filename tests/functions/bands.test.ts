@@ -4,7 +4,7 @@ import { call, errorIn, expectCells, passing, specOf } from "./fixture.js";
 
 const RADIANCE = specOf("RADIANCE");
 const at = (band: Input, temp: Input = 25): Grid => call(RADIANCE, { temp, band });
-/** Long-wave radiance at 25 °C, physics.md section 1. */
+/** Long-wave radiance at 25 °C by the high-precision reference, worked apart from this code. */
 const LONG_WAVE = 57.60953603724;
 
 describe("text", () => {

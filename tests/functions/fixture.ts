@@ -20,7 +20,7 @@ export interface End {
 
 export interface Fixture {
   readonly name: string;
-  /** Names, order and defaults in numbers, as design.md has them. */
+  /** Names, order and defaults in numbers, as they were laid down before the code; written out here, never read from it. */
   readonly design: string;
   /** The first gives every argument that has a range; the others differ in their values only. */
   readonly cases: readonly [Case, ...Case[]];

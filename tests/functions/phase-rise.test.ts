@@ -1,4 +1,4 @@
-/** GREY.PHASE_RISE takes its phases whole: sets as rows, one column as one set. Values from trade.md section 6, line 3. */
+/** GREY.PHASE_RISE takes its phases whole: sets as rows, one column as one set. Values worked apart from this code. */
 import { call, errorIn, expectCells, passing, specOf, type Given } from "./fixture.js";
 
 const spec = specOf("PHASE_RISE");

@@ -33,7 +33,7 @@ describeInBrowser("Formulas of a person", () => {
   });
 
   test("our functions, in any case, with our message where they refuse", async () => {
-    // physics.md, worked value for 58.0 °C at 0.85 and 22 °C; the rest of the arguments at their defaults.
+    // Worked apart from this code: 58.0 °C, emissivity 0.85, 22 °C reflected, air 0.98 at 20 °C.
     await page.type("L1", "=grey.corrected(58.0,0.850,22.00,.98,20)");
     expect((await page.cell("L1")).value).toBeCloseTo(64.1319672049731, 9);
     await page.type("J2", "=GREY.CORRECTED(58,95,22)");

@@ -1,4 +1,4 @@
-/** Univer's own controls in the accent of look.md; everything else of its theme stays. */
+/** Univer's own controls in our accent; everything else of its theme stays. */
 import { defaultTheme, type Theme } from "@univerjs/themes";
 
 export const calmTheme: Theme = {

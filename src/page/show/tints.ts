@@ -1,6 +1,6 @@
 /**
  * How cells look beyond their own style, for the eye only: a grade's bars and fill, and in the dark the fills of
- * look.md in place of Univer's turned-round ones.
+ * our own in place of Univer's turned-round ones.
  */
 import {
   CellValueType,
