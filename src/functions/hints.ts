@@ -3,7 +3,7 @@ export interface HintWords {
   readonly temperature: (name: string) => string;
   readonly difference: (name: string) => string;
   readonly number: (name: string) => string;
-  /** A fraction as whole per cent. */
+  /** A fraction as per cent, close enough to tell it from a limit that it misses. */
   readonly percent: (name: string) => string;
   /** A length in the sheet's unit, from metres. */
   readonly length: (name: string) => string;

@@ -41,7 +41,7 @@ function hintInWords(details: ErrorDetails, units: Units): string {
     const value = values[name];
     return typeof value === "number" ? readable(value) : (value ?? "");
   };
-  const percent = (name: string): string => `${Math.round(Number(values[name]) * 100)} %`;
+  const percent = (name: string): string => `${readable(Number(values[name]) * 100, 4)} %`;
   return ` ${sentence({
     temperature: inUnit("temperature"),
     difference: inUnit("difference"),

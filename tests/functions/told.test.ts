@@ -118,6 +118,13 @@ describe("a response table", () => {
   });
 });
 
+test("a share just beyond its limit is not rounded onto it", () => {
+  expect(message("RISE_AT_LOAD", 12, 39.9, 100)).toMatch(/^39\.9 % load: not projected. The least is 40 % /);
+  // 100.4/91 is 1.1033, 200.5/200 is 1.0025.
+  expect(message("RELATIVE_RISE", 78, 46, 25, 100.4, 91)).toMatch(/^The loads differ by 10\.33 %; .* within 10 %/);
+  expect(message("LIMIT_AT_LOAD", 65, 200.5, 200, 28)).toMatch(/^100\.3 % of the rated load/);
+});
+
 test("a set of phases as long as a sheet is answered", () => {
   const column = (value: number): Grid => Array.from({ length: 300_000 }, () => [value]);
   const rises = findFunction("PHASE_RISE")?.evaluate([column(30), column(60), 25]);
