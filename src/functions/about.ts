@@ -12,7 +12,7 @@ import { REFERENCES } from "../data/references.js";
 import type { ArgumentSpec, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
-import { gridOf, isBlank } from "./read.js";
+import { gridOf, isNoWord } from "./read.js";
 
 const HEADER = ["what", "value", "unit", "source"] as const;
 
@@ -56,7 +56,7 @@ function evaluate(inputs: readonly Input[]): Grid {
   const [[given = null] = []] = gridOf(inputs[0]);
   if (isCellError(given)) return [[given]];
   const all = lines();
-  if (isBlank(given)) return [HEADER, ...all];
+  if (isNoWord(given)) return [HEADER, ...all];
   const wanted = String(given).trim().toLowerCase();
   const found = all.filter(([what]) => what.toLowerCase().includes(wanted));
   if (found.length > 0) return [HEADER, ...found];

@@ -6,7 +6,7 @@ import { isCellError } from "./contract.js";
 import { errorCell } from "./messages.js";
 import { plainNumber } from "./numbers.js";
 import type { Column } from "./read.js";
-import { gridOf, isBlank } from "./read.js";
+import { gridOf, isBlank, isNoWord } from "./read.js";
 import { tableError } from "./table-errors.js";
 import { unitOf } from "./units.js";
 
@@ -39,7 +39,7 @@ const UNIT = unitOf("band", "C");
 
 function readBand(cell: Cell): Band | CellError {
   if (isCellError(cell)) return cell;
-  if (isBlank(cell)) return DEFAULT_BAND;
+  if (isNoWord(cell)) return DEFAULT_BAND;
   try {
     if (typeof cell === "string") return parseBand(cell);
     // "3-5" typed into a cell becomes the fifth of March: a whole number of days since 1900.
@@ -64,8 +64,8 @@ function readResponse(input: Input): Band | CellError | undefined {
   const grid = gridOf(input);
   if (grid.length < 2 || grid[0]?.length !== 2) return undefined;
   const isHeading = (cell: Cell): boolean => asNumber(cell) === undefined && !isCellError(cell);
-  const isFilled = (row: readonly Cell[]): boolean => !row.every((cell) => isBlank(cell));
-  const isNonZero = (row: readonly Cell[]): boolean => !row.every((cell) => isBlank(cell) || cell === 0);
+  const isFilled = (row: readonly Cell[]): boolean => !row.every(isBlank);
+  const isNonZero = (row: readonly Cell[]): boolean => !row.every(isNoWord);
   const end = grid.reduce((last, row, place) => (isNonZero(row) ? place + 1 : last), 0);
   const filled = grid.slice(0, end).flatMap((row, place) => (isFilled(row) ? [place] : []));
   const places = filled.filter((place, i) => i > 0 || !grid[place]!.every(isHeading));

@@ -11,7 +11,7 @@ import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
 import { thrownPlainly } from "./messages.js";
 import { plainNumber } from "./numbers.js";
-import { gridOf, isBlank } from "./read.js";
+import { gridOf, isNoWord } from "./read.js";
 import { tableError } from "./table-errors.js";
 import { toSI, unitOf } from "./units.js";
 import type { Unit, Units } from "./units.js";
@@ -25,7 +25,7 @@ export const CRITERIA_ARGUMENT: ArgumentSpec = {
   whole: true,
 };
 
-const isEmpty = (row: readonly Cell[]): boolean => row.every((cell) => isBlank(cell) || cell === 0);
+const isEmpty = (row: readonly Cell[]): boolean => row.every(isNoWord);
 const text = (cell: Cell | undefined): string =>
   typeof cell === "string" ? cell : cell === null || cell === undefined || isCellError(cell) ? "" : String(cell);
 const number = (cell: Cell | undefined): number =>
@@ -60,7 +60,7 @@ export function readCriteria(input: Input, units: Units): CriteriaSet | CellErro
   const incoming = grid.flat().find(isCellError);
   if (incoming) return incoming;
   if (grid.length === 1 && grid[0]?.length === 1)
-    return criteriaNamed(isBlank(single) ? DEFAULT_CRITERIA : text(single));
+    return criteriaNamed(isNoWord(single) ? DEFAULT_CRITERIA : text(single));
   const filled = grid.flatMap((row, place) => (isEmpty(row) ? [] : [place]));
   const places = filled.filter((place, i) => i > 0 || !isHeading(grid[place]!));
   const unit = unitOf("difference", units);
@@ -110,7 +110,7 @@ function evaluate(inputs: readonly Input[]): Grid {
   if (excess) return [[excess]];
   const [[given = null] = []] = gridOf(inputs[0]);
   if (isCellError(given)) return [[given]];
-  if (isBlank(given)) {
+  if (isNoWord(given)) {
     return [
       ["criteria", "views", "what it is"],
       ...BUILT_IN_CRITERIA.map(({ name, views, about }) => [name, views.join(", "), about]),

@@ -35,6 +35,11 @@ export function isBlank(cell: Cell): boolean {
   return cell === null || cell === "";
 }
 
+/** Where words belong a 0 is not given either: so Excel hands over an empty cell, and no word is 0. */
+export function isNoWord(cell: Cell): boolean {
+  return isBlank(cell) || cell === 0;
+}
+
 /** Reads an argument's numbers into SI. */
 export function readNumbers(spec: ArgumentSpec, input: Input, unit: Unit, metric: Unit): NumberColumn {
   const grid = gridOf(input);
@@ -97,9 +102,9 @@ export function readTexts(spec: ArgumentSpec, input: Input, unit: Unit): TextCol
 
 function readText(spec: ArgumentSpec, cell: Cell, unit: Unit): string | undefined | CellError {
   if (isCellError(cell)) return cell;
-  if (isBlank(cell)) {
+  if (isNoWord(cell)) {
     if (spec.default !== undefined) return String(spec.default);
-    return spec.optional === true ? undefined : notGivenCell(spec, false);
+    return spec.optional === true ? undefined : notGivenCell(spec, cell === 0);
   }
   const text = String(cell).trim();
   if (!spec.choices) return text;

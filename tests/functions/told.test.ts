@@ -125,6 +125,24 @@ test("a share just beyond its limit is not rounded onto it", () => {
   expect(message("LIMIT_AT_LOAD", 65, 200.5, 200, 28)).toMatch(/^100\.3 % of the rated load/);
 });
 
+describe("an empty cell that Excel hands over as 0, where words belong", () => {
+  const value = (name: string, ...inputs: Input[]): Grid | undefined => findFunction(name)?.evaluate(inputs);
+
+  test.each<[string, Input[], Input[]]>([
+    ["GRADE", [[[3], [3]], "similar", 0, [[0], ["direct"]], 0, undefined, 0], [[[3], [3]], "similar"]],
+    ["RADIANCE", [25, [[0], ["7.5-14"]], 0], [[[25], [25]]]],
+    ["PHASE_RISE", [[[38, 55]], [[62, 41]], 25, 0, 0, 0, 0], [[[38, 55]], [[62, 41]], 25]],
+    ["CRITERIA", [0], []],
+    ["ABOUT", [0], []],
+  ])("is not given: %s", (name, zeros, without) => {
+    expect(value(name, ...zeros)).toEqual(value(name, ...without));
+  });
+
+  test("is told as such where a word is needed", () => {
+    expect(message("GRADE", 3, 0)).toMatch(/^reference is not given\. 0 is read as an empty cell/);
+  });
+});
+
 test("a set of phases as long as a sheet is answered", () => {
   const column = (value: number): Grid => Array.from({ length: 300_000 }, () => [value]);
   const rises = findFunction("PHASE_RISE")?.evaluate([column(30), column(60), 25]);

@@ -8,7 +8,7 @@ describe("ANSI/NETA Table 100.18", () => {
     expect(gradeOfCheck(check, "NETA-100.18")).toBe(check.expected);
   });
 
-  // The trade notes' fifth worked check: the gaps between the printed degrees are our rule.
+  // Graded by hand: the gaps between the printed degrees are our rule.
   it.each([
     ["similar", [0.9, 1, 3, 3.5, 4, 15, 15.01, 16], [0, 1, 1, 1, 2, 2, 4, 4]],
     ["ambient", [10, 10.5, 11, 20.5, 21, 40, 40.1], [1, 1, 2, 2, 3, 3, 4]],
