@@ -17,7 +17,7 @@ describe("DL/T 664", () => {
     expect(relativeRise({ hot: celsius(25 + check.expected), ...just })).toBeCloseTo(1, 12);
     expect(refusal(() => relativeRise({ hot: celsius(25 + check.expected - 0.1), ...just })).code).toBe("REFUSED");
   });
-  // The trade notes: more than 100 % needs a normal part colder than the air, which is an error of input.
+  // More than 100 % needs a normal part colder than the air, which is an error of input.
   it("a normal part below the air", () => {
     expect(
       refusal(() => relativeRise({ hot: celsius(78), normal: celsius(20), surroundingAir: celsius(25) })).code,

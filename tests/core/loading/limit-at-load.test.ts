@@ -7,7 +7,7 @@ const limit = (change: Partial<LimitAtLoadInputs> = {}): number =>
   limitAtLoad({ ratedRise: 65, load: 120, ratedLoad: 200, surroundingAir: celsius(28), ...change }) - 273.15;
 
 describe("limit at load", () => {
-  // The trade notes' second worked check.
+  // Worked apart from this code.
   it.each([
     [1.6, 56.7],
     [1.8, 53.92],

@@ -12,7 +12,7 @@ const error = (value: number | GreybodyError | undefined): GreybodyError => {
 };
 
 describe("phase rise", () => {
-  // The trade notes' third worked check; 45.1 and 50.2 K between phases from its section 5.2.
+  // Worked apart from this code, as are the 45.1 and 50.2 K between phases.
   it.each([
     [1.6, [13, 58.14, 12.65], 45.1],
     [2, [13, 68.6, 12.81], undefined],

@@ -6,7 +6,7 @@ const at = (rise: number, load: number, referenceLoad: number, exponent?: number
   riseAtLoad({ rise, load, referenceLoad, ...(exponent && { exponent }), ...(minimumLoad && { minimumLoad }) });
 
 describe("rise at load", () => {
-  // The trade notes' first worked check: 12 K at 45 A, to 100 A.
+  // 12 K at 45 A, to 100 A, worked apart from this code.
   it.each([
     [1.6, 43.06],
     [1.8, 50.51],
@@ -15,7 +15,7 @@ describe("rise at load", () => {
     expect(Math.abs(at(12, 45, 100, exponent) - expected)).toBeLessThanOrEqual(0.01);
   });
 
-  // The trade notes' table of multipliers to full load.
+  // Multipliers to full load, (1/share)^n, worked apart from this code.
   it.each([
     [1.6, [4.332, 3.031, 2.264, 1.769, 1.429, 1.184]],
     [1.8, [5.203, 3.482, 2.508, 1.9, 1.494, 1.209]],

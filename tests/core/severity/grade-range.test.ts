@@ -6,7 +6,7 @@ const range = (change: Partial<GradeRangeInputs> = {}): ReturnType<typeof gradeR
   gradeRange({ rise: 12, load: 45, referenceLoad: 100, reference: "similar", ...change });
 
 describe("grade range", () => {
-  // The trade notes' first worked check, and its section 8: "43–59 K (n 1.6–2.0), grade 4 throughout".
+  // Worked apart from this code: 43–59 K (n 1.6–2.0), grade 4 throughout.
   it("spans the usual exponents: 12 K at 45 %, 43.06 to 59.26 K, grade 4 throughout", () => {
     const found = range();
     expect(found.low).toBeCloseTo(43.06, 2);

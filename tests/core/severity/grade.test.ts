@@ -130,7 +130,7 @@ describe("rounding", () => {
     expect(of(3.5, "similar")).toBe(1);
   });
 
-  // The trade notes: 3.5 → 4 changes grade 1 to 2, 15.4 → 15 changes 4 to 2.
+  // Rounding first: 3.5 → 4 changes grade 1 to 2, 15.4 → 15 changes 4 to 2.
   it("is to a step where asked for, a half away from zero", () => {
     expect(of(3.5, "similar", { roundTo: 1 })).toBe(2);
     expect(of(3.4, "similar", { roundTo: 1 })).toBe(1);
