@@ -12,7 +12,7 @@ import { REFERENCES } from "../data/references.js";
 import type { ArgumentSpec, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
-import { gridOf, isNoWord } from "./read.js";
+import { isNoWord, readSingle } from "./read.js";
 
 const HEADER = ["what", "value", "unit", "source"] as const;
 
@@ -53,7 +53,7 @@ const WHAT: ArgumentSpec = {
 function evaluate(inputs: readonly Input[]): Grid {
   const excess = tooMany(ABOUT, inputs);
   if (excess) return [[excess]];
-  const [[given = null] = []] = gridOf(inputs[0]);
+  const given = readSingle(WHAT, inputs[0]);
   if (isCellError(given)) return [[given]];
   const all = lines();
   if (isNoWord(given)) return [HEADER, ...all];

@@ -11,7 +11,7 @@ import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
 import { thrownPlainly } from "./messages.js";
 import { plainNumber } from "./numbers.js";
-import { gridOf, isNoWord } from "./read.js";
+import { gridOf, isNoWord, readSingle } from "./read.js";
 import { tableError } from "./table-errors.js";
 import { toSI, unitOf } from "./units.js";
 import type { Unit, Units } from "./units.js";
@@ -108,7 +108,7 @@ const NAME: ArgumentSpec = {
 function evaluate(inputs: readonly Input[]): Grid {
   const excess = tooMany(CRITERIA, inputs);
   if (excess) return [[excess]];
-  const [[given = null] = []] = gridOf(inputs[0]);
+  const given = readSingle(NAME, inputs[0]);
   if (isCellError(given)) return [[given]];
   if (isNoWord(given)) {
     return [
@@ -132,7 +132,7 @@ function evaluate(inputs: readonly Input[]): Grid {
     ]);
     return [header, ...rows];
   } catch (error) {
-    return [[thrownPlainly(error, { ...NAME, name: "name" }, given)]];
+    return [[thrownPlainly(error, NAME, given)]];
   }
 }
 

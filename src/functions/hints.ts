@@ -17,6 +17,7 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
     'Nothing passes at 0. Excel hands an empty cell over as 0: write IF(ref="","",ref), or leave the argument out.',
   "absolute-zero": () => "Nothing is at or below absolute zero: check value and units.",
   "not-a-number": () => "A number is wanted, with a point for decimals and nothing else in the cell.",
+  "other-minus": () => "The sign in front is not a plain minus (-): type the number again.",
   "window-sum": (w) =>
     `Transmission ${w.number("window_transmission")} and reflectance of a window are at most 1 together.`,
   "window-transmission-needed": () => "A window that reflects does not let all through: give its transmission too.",

@@ -82,8 +82,21 @@ function readRareNumber(spec: ArgumentSpec, cell: Cell, unit: Unit, metric: Unit
     return spec.optional === true ? NaN : notGivenCell(spec, readAsBlank);
   }
   if (number !== undefined && Number.isFinite(number)) return toSI(number, unit);
-  const key = typeof cell === "string" && /^\s*[<>≤≥*]/.test(cell) ? "bound" : "not-a-number";
-  return errorCell({ code: "INVALID", argument: spec.name, hint: { key } }, spec, cell, unit);
+  return errorCell({ code: "INVALID", argument: spec.name, hint: { key: whyNoNumber(cell) } }, spec, cell, unit);
+}
+
+/** What keeps a cell from being a number; of texts the usual ones are told apart. */
+function whyNoNumber(cell: Cell): string {
+  if (typeof cell !== "string") return "not-a-number";
+  if (/^\s*[<>≤≥*]/.test(cell)) return "bound";
+  return /^\s*[−–—]\s*[\d.]/.test(cell) ? "other-minus" : "not-a-number";
+}
+
+/** The cell of an argument that takes one value only. */
+export function readSingle(spec: ArgumentSpec, input: Input): Cell {
+  const cells = gridOf(input).flat();
+  if (cells.length <= 1) return cells[0] ?? null;
+  return { error: "#VALUE!", message: `${spec.name}: one value is wanted, here are ${cells.length} cells.` };
 }
 
 /** Reads an argument's texts; with choices, without regard to case, each as the choices spell it. */

@@ -143,6 +143,20 @@ describe("an empty cell that Excel hands over as 0, where words belong", () => {
   });
 });
 
+test.each(["ABOUT", "CRITERIA"])("GREY.%s takes one value: a range is told, not read by its first cell", (name) => {
+  const argument = name === "ABOUT" ? "what" : "name";
+  expect(message(name, [["version", "house"]])).toBe(`${argument}: one value is wanted, here are 2 cells.`);
+  expect(message(name, [[{ error: "#REF!", message: "gone" }]])).toBe("gone");
+});
+
+test("a typographic minus before a number is told as such", () => {
+  expect(message("CORRECTED", "\u22125", 0.95, 22)).toMatch(
+    /"\u22125" cannot be\. The sign in front is not a plain minus/,
+  );
+  expect(message("CORRECTED", "\u2013 5.5", 0.95, 22)).toMatch(/The sign in front is not a plain minus/);
+  expect(message("CORRECTED", "\u2013", 0.95, 22)).toMatch(/A number is wanted/);
+});
+
 test("a set of phases as long as a sheet is answered", () => {
   const column = (value: number): Grid => Array.from({ length: 300_000 }, () => [value]);
   const rises = findFunction("PHASE_RISE")?.evaluate([column(30), column(60), 25]);
