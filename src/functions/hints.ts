@@ -39,6 +39,7 @@ export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
   "band-date": () => "Excel read the band as a date: format the cell as text.",
   bound: () => "A bound is not a reading: take it again in the camera's next range, or say so apart.",
   "air-band": () => "The transmission of air is known for bands within 3.0 to 14.7 µm.",
+  "air-band-narrow": () => "So narrow a band holds nothing: its two wavelengths are all but the same.",
   "air-outside-fit": (w) =>
     `In air of ${w.temperature("air_temp")} the path may be ${w.length("short")} at most; ${w.temperature("from")} to ${w.temperature("to")} allow ${w.length("long")}.`,
   "pressure-unit": (w) => `Pressure is in kPa: was ${w.pressure("meant")} meant?`,

@@ -1,6 +1,7 @@
 import { AIR_MODEL } from "../../data/air-model.js";
 import type { SubBand } from "../../data/air-model.js";
 import { SECOND_RADIATION_CONSTANT } from "../constants.js";
+import { GreybodyError } from "../errors.js";
 import type { Band, Segment } from "../planck/band.js";
 
 const PER_METRE = 100;
@@ -41,6 +42,10 @@ export class AirBand {
       .map((sub) => ({ sub, points: pointsOf(sub, band.segments) }))
       .filter((s) => s.points.nu.length > 0);
     const column = (of: (sub: SubBand) => number): Float64Array => Float64Array.from(shares, ({ sub }) => of(sub));
+    // Narrower than rounding, a band holds nothing to take a mean of.
+    if (shares.length === 0) {
+      throw new GreybodyError({ code: "INVALID", argument: "band", given: band.key, hint: { key: "air-band-narrow" } });
+    }
     this.count = shares.length;
     this.points = shares.map((s) => s.points);
     // G(u, B, γ) = B·((1 + u/(Bγ))^γ − 1): u/(Bγ) is wanted, so a is stored over Bγ; γ for 2 to the γ·ln.
@@ -99,7 +104,10 @@ function weightOf({ nu, factor }: SourcePoints, sourceTemp: number): number {
 
 const bands = new Map<string, AirBand>();
 
-/** A band's sub-bands, made at its first use; the first made are dropped when many are in use. */
+/**
+ * A band's sub-bands, made at its first use; the first made are dropped when many are in use.
+ * @throws INVALID "band" narrower than rounding
+ */
 export function airBand(band: Band): AirBand {
   return kept(bands, band.key, BANDS_KEPT, () => new AirBand(band));
 }

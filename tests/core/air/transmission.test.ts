@@ -155,6 +155,16 @@ describe("refusals", () => {
     expect(error.hint?.key).toBe("air-band");
   });
 
+  it.each([
+    ["within a sub-band", flatBand(7.5, 7.500000001)],
+    ["at the end of the model", flatBand(14.69999999999, 14.7)],
+    ["as a response table", responseBand([10, 10.000000001], [1, 1])],
+  ])("a band too narrow to hold anything, %s: alone and as a block", (_, band) => {
+    const error = refusal(() => airTransmission(path(), band));
+    expect(error).toMatchObject({ code: "INVALID", argument: "band", hint: { key: "air-band-narrow" } });
+    expect(refusal(() => airTransmissionBlock(path(), band, new Float64Array(2)))).toEqual(error);
+  });
+
   it("answers on the limits themselves, also when they come from °F, ft and whole tenths", () => {
     const fahrenheit = (f: number): number => (f - 32) / 1.8 + 273.15;
     for (const change of [
