@@ -56,11 +56,12 @@ function addNarrow(s: Segment, x2: number, x1: number, t: number, out: RadianceT
   const middle = (x1 + x2) / 2;
   // From the wavelengths, not from x1 − x2: in a very narrow band that difference is mostly rounding, another at each t.
   const half = (C2 * (s.hi - s.lo)) / (2 * s.lo * s.hi * t);
-  const slopeOfResponse = (s.responseHi - s.responseLo) / (s.hi - s.lo);
   const scale = SCALE[4] * t ** 4 * half;
   for (let i = 0; i < nodes.length; i++) {
     const x = middle + half * (nodes[i] ?? 0);
-    const response = s.responseLo + slopeOfResponse * (C2 / (x * t) - s.lo);
+    // How far along the segment, again without a difference of wavelengths: (λ − lo)/(hi − lo), in x and the node.
+    const along = (x2 * (1 - (nodes[i] ?? 0))) / (2 * x);
+    const response = s.responseLo + along * (s.responseHi - s.responseLo);
     const d = -Math.expm1(-x);
     const q = Math.exp(-x);
     const part = scale * (weights[i] ?? 0) * response * ((x * x * x * q) / d);

@@ -113,6 +113,23 @@ describe("bands by quadrature", () => {
   });
 });
 
+describe("a steep response between two wavelengths that are nearly one", () => {
+  // Lλ·Δλ·(mean response): over so short a stretch Planck's law is straight to far within 1e-6.
+  it.each([1e-5, 1e-6, 1e-8, 1e-9])("%d µm apart, falling, rising, and as the edges of a band", (apart) => {
+    for (const t of [150, 300, 1000, 2600, 10000]) {
+      for (const responses of [[0, 1] as const, [1, 0] as const, [0.5, 1e-6] as const]) {
+        const band = responseBand([8, 8 + apart], responses);
+        const width = (8 + apart) * 1e-6 - 8 * 1e-6;
+        const mean = (responses[0] + responses[1]) / 2;
+        expectRelative(radiance(band, t), spectral(8e-6, t) * width * mean, 1e-5);
+        expect(Math.abs(temperature(band, radiance(band, t)) - t)).toBeLessThanOrEqual(1e-8);
+      }
+      const edged = responseBand([8 - apart, 8, 14, 14 + apart], [0, 1, 1, 0]);
+      expectRelative(radiance(edged, t), radiance(flatBand(8, 14), t), 1e-5);
+    }
+  });
+});
+
 describe("what is no temperature and no radiance", () => {
   const band = flatBand(7.5, 14);
   it.each([0, -1, NaN, Infinity, -Infinity])("%d", (value) => {
