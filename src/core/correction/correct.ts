@@ -20,8 +20,8 @@ function noRadiance(argument: string, given: number): GreybodyError {
 
 /** Thrown where the surroundings alone would show more than the reading; names the reading that they would show. */
 function noSolution(apparent: number, s: CompleteSettings, band: Band, surroundingsSignal: number): GreybodyError {
-  if (!(surroundingsSignal > 0)) return noRadiance("apparent", apparent);
   const lowest = tableFor(band).temperature(surroundingsSignal);
+  if (Number.isNaN(lowest)) return noRadiance("apparent", apparent);
   return new GreybodyError({
     code: "NO_SOLUTION",
     argument: "apparent",
@@ -70,8 +70,10 @@ export function apparent(objectTemp: number, settings: Settings, band: Band): nu
   const table = tableFor(band);
   const l = surroundings(s, (t) => table.radiance(t));
   const signal = forward(table.radiance(objectTemp), s, l);
-  if (!(signal > 0)) throw noRadiance("object_temp", objectTemp);
-  return table.temperature(signal);
+  const shown = table.temperature(signal);
+  // Of a signal with hardly a bit left in double precision there is no temperature either.
+  if (Number.isNaN(shown)) throw noRadiance("object_temp", objectTemp);
+  return shown;
 }
 
 /** ∂T(object)/∂(input): [K/K] for temperatures, [K] for fractions; 0 for what plays no part. */

@@ -168,6 +168,12 @@ describe("refusals", () => {
     expect(apparent(0.01, AIR, DEFAULT_BAND)).toBeGreaterThan(200);
   });
 
+  it("a signal of which double precision holds hardly a bit has no temperature: told, not NaN", () => {
+    const dark: Settings = { emissivity: 1e-300, reflected: 3.15 };
+    const error = refusal(() => apparent(kelvin(-100), dark, flatBand(1.283546, 1.303234)));
+    expect(error).toMatchObject({ code: "NO_SOLUTION", argument: "object_temp", hint: { key: "no-radiance" } });
+  });
+
   it("next to nothing of the object gets through: no number, neither infinite nor NaN", () => {
     const closed: Settings = { ...WINDOW, windowTemp: 200, outerReflected: 200, windowTransmission: 1e-320 };
     for (const call of [correct, sensitivities]) {
