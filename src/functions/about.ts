@@ -71,7 +71,10 @@ export const ABOUT: FunctionSpec = {
   returns: "a table what | value | unit | source",
   args: [WHAT],
   shape: "table",
-  example: { formula: '=GREY.ABOUT("second radiation")', shows: "0.014387768775" },
+  example: {
+    formula: '=GREY.ABOUT("second radiation")',
+    shows: "what, value, unit, source, second radiation constant c2, 0.014387768775, …",
+  },
   sources: ["codata-2018"],
   evaluate: guarded(evaluate),
 };

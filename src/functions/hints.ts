@@ -12,7 +12,7 @@ export interface HintWords {
 
 /** What each hint key of the core says to the person at the sheet. */
 export const HINTS: Readonly<Record<string, (w: HintWords) => string>> = {
-  "per-cent": (w) => `A fraction is wanted, not per cent: ${w.number("meant")}?`,
+  "per-cent": (w) => `A fraction is wanted, not per cent: ${w.number("meant")}? Or the arguments are out of order.`,
   "zero-or-empty": () =>
     'Nothing passes at 0. Excel hands an empty cell over as 0: write IF(ref="","",ref), or leave the argument out.',
   "absolute-zero": () => "Nothing is at or below absolute zero: check value and units.",
