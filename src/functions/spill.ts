@@ -3,14 +3,14 @@ import type { Shape } from "./prepare.js";
 import type { Unit } from "./units.js";
 
 /** Rows of plain numbers, in a loop of its own: the engine then keeps each row as bare doubles. */
-export function numbersGrid(values: Float64Array, { rows, columns }: Shape, { shift, scale }: Unit): Cell[][] {
+export function numbersGrid(values: Float64Array, { rows, columns }: Shape, { shift, back }: Unit): Cell[][] {
   const grid = new Array<number[]>(rows);
   if (columns === 1) {
-    for (let r = 0; r < rows; r++) grid[r] = [values[r]! / scale - shift];
+    for (let r = 0; r < rows; r++) grid[r] = [values[r]! * back - shift];
     return grid;
   }
   for (let r = 0; r < rows; r++) {
-    grid[r] = Array.from(values.subarray(r * columns, (r + 1) * columns), (value) => value / scale - shift);
+    grid[r] = Array.from(values.subarray(r * columns, (r + 1) * columns), (value) => value * back - shift);
   }
   return grid;
 }

@@ -2,6 +2,7 @@ import type { GreybodyError } from "../core/errors.js";
 import type { ArgumentSpec, Cell, CellError, Grid } from "./contract.js";
 import { errorCell } from "./messages.js";
 import { isBlank } from "./read.js";
+import { unitOf } from "./units.js";
 import type { Unit } from "./units.js";
 
 /** The rows of a table that the core was given, each by its place in the range: heading and empty rows are left out. */
@@ -40,4 +41,4 @@ export function tableError(
   return errorCell({ ...details, ...(allowed && { allowed }) }, spec, cell, unit);
 }
 
-const NO_UNIT: Unit = { label: "", shift: 0, scale: 1 };
+const NO_UNIT: Unit = unitOf("number", "C");

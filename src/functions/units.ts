@@ -5,23 +5,24 @@ import type { Quantity } from "./contract.js";
 /** The sheet's system of units: the last argument of a function, never a hidden setting. */
 export type Units = "C" | "F";
 
-/** si = (value + shift)·scale */
+/** si = (value + shift)·scale; value = si·back − shift. Both factors stand here because 9/5 is exact and 1/(5/9) is not. */
 export interface Unit {
   readonly label: string;
   readonly shift: number;
   readonly scale: number;
+  readonly back: number;
 }
 
-const plain = (label: string): Unit => ({ label, shift: 0, scale: 1 });
-const scaled = (label: string, scale: number): Unit => ({ label, shift: 0, scale });
+const plain = (label: string): Unit => scaled(label, 1);
+const scaled = (label: string, scale: number, back = 1 / scale): Unit => ({ label, shift: 0, scale, back });
 const same = (unit: Unit): Record<Units, Unit> => ({ C: unit, F: unit });
 
 const UNITS: Record<Quantity, Record<Units, Unit>> = {
   temperature: {
-    C: { label: "°C", shift: ZERO_CELSIUS, scale: 1 },
-    F: { label: "°F", shift: 459.67, scale: 5 / 9 },
+    C: { ...plain("°C"), shift: ZERO_CELSIUS },
+    F: { ...scaled("°F", 5 / 9, 9 / 5), shift: 459.67 },
   },
-  difference: { C: plain("K"), F: scaled("°F", 5 / 9) },
+  difference: { C: plain("K"), F: scaled("°F", 5 / 9, 9 / 5) },
   distance: { C: plain("m"), F: scaled("ft", 0.3048) },
   fraction: same(plain("")),
   percent: same(scaled("%", 0.01)),
@@ -43,7 +44,7 @@ export function toSI(value: number, unit: Unit): number {
 }
 
 export function fromSI(value: number, unit: Unit): number {
-  return value / unit.scale - unit.shift;
+  return value * unit.back - unit.shift;
 }
 
 /** A number as a person reads it: at most `digits` significant, no trailing noise. */

@@ -37,7 +37,7 @@ describe("Microsoft's own runtime with the built function file shows", () => {
   });
 });
 
-// Value: issue 2, "Done when" 2.
+// Value: worked with the high-precision reference behind tests/data/radiometry.
 test("arguments left out at the end take their defaults", async () => {
   const [[value] = []] = await one("CORRECTED", 58, 0.85, 22, 0.98, 20);
   expect(value).toBeCloseTo(64.1319672049731, 9);

@@ -169,3 +169,9 @@ test("one set of phases takes one value, told without a count of one", () => {
     "surrounding_air is 1 × 2 cells: give one value.",
   );
 });
+
+test("an edge of the criteria in °F is a round number, not one with the dust of a conversion", () => {
+  const grade = findFunction("GRADE");
+  expect(grade?.evaluate([7.2, "similar", undefined, undefined, "lower", undefined, "F"])).toEqual([[7.2]]);
+  expect(grade?.evaluate([7.2, "similar", undefined, undefined, "upper", undefined, "F"])).toEqual([[27]]);
+});
