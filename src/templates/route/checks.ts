@@ -2,8 +2,8 @@
 import type { Computed } from "./columns.js";
 import { cautions } from "./cautions.js";
 import { clause, fromAssets, is, joined, MEASURED, PHASES } from "./formula.js";
+import { gradeNeeds, needs } from "./needs.js";
 import type { SheetUnits } from "./sheet-units.js";
-import { READING_COLUMNS } from "./typed.js";
 
 const WORKING = "Working";
 export function checkColumns(units: SheetUnits): Computed[] {
@@ -36,6 +36,14 @@ export function checkColumns(units: SheetUnits): Computed[] {
       formula: joined(stops(units)),
     },
     { key: "needs", group: WORKING, width: 120, folded: true, formula: needs() },
+    {
+      key: "withheld",
+      group: WORKING,
+      width: 120,
+      folded: true,
+      note: "What the row lacks for a grade, where it has readings.",
+      formula: gradeNeeds(),
+    },
     { key: "cautions", group: WORKING, width: 120, folded: true, formula: joined(cautions(units)) },
     {
       key: "remarks",
@@ -57,34 +65,6 @@ export function checkColumns(units: SheetUnits): Computed[] {
 /** One pixel's share of the distance in the unit of the target's size: mrad of metres are mm; of feet, thousandths of 12 inches. */
 function inSize(units: SheetUnits): number {
   return units.label("size") === "mm" ? 1 : 0.012;
-}
-
-function needs(): string {
-  const missing = (condition: string, words: string): string => clause(condition, `"${words}"`, ", ");
-  const typed = READING_COLUMNS.filter(({ folded }) => folded !== true).map(({ key }) => `([${key}]<>"")`);
-  const clauses = [
-    missing('typed*([asset_id]="")', "asset_id"),
-    missing('typed*([status]="")', "status"),
-    missing('typed*([time]="")', "time"),
-    missing('(([status]="not inspected")+([status]="partly seen"))*([reason]="")', "reason"),
-    missing('exception*([thermal_image]="")', "thermal image"),
-    ...PHASES.map((phase) => missing(`exception*([${phase}]="")`, `reading ${phase}`)),
-    ...PHASES.map((phase) => missing(`loaded*([amps_${phase}]="")`, `current ${phase}`)),
-    missing('numbers*([surrounding_air]="")', "surrounding air"),
-    clause('numbers*([settings_missing]<>"")', "[settings_missing]", ", "),
-    missing(
-      '(LEFT([grade_found],1)="4")*([told_to]="")',
-      "told_to: a grade 4 is told to the person responsible at once",
-    ),
-  ];
-  const inspected = '([status]<>"not inspected")';
-  return joined(clauses, ", ", [
-    ["typed", `IF(${typed.join("+")}>0,1,0)`],
-    ["exception", '([status]="exception")*1'],
-    // An exception, and whatever was read, wants all that a corrected rise needs.
-    ["numbers", `${inspected}*(exception+${MEASURED}>0)`],
-    ["loaded", `${inspected}*([asset_id]<>"")*([view]="direct")*(exception+([status]="no exception")+${MEASURED}>0)`],
-  ]);
 }
 
 function stops(units: SheetUnits): string[] {

@@ -47,7 +47,7 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
       width: 270,
       note: "Advice: the criteria are for the load found.",
       formula:
-        '=IF([judged_by]="","",IF([view]<>"direct",[view]&" view: not projected",IF([load_share]="","not projected: no expected load in Assets",' +
+        '=IF([judged_by]="",IF(([stops]="")*([withheld]<>""),"not projected",""),IF([view]<>"direct",[view]&" view: not projected",IF([load_share]="","not projected: no expected load in Assets",' +
         'IF([load_share]<job_minimum_load,TEXT([load_share],"0 %")&" load: not projected",IF([projected]="","by its limit: not projected",' +
         'IF([full_low_grade]="","not projected",IF([limit_reading]<>"",[full_low_grade]&" of 4 at least",' +
         'IF([full_low_grade]=[full_high_grade],[full_low_grade]&" of 4 throughout",[full_low_grade]&" to "&[full_high_grade]&" of 4: depends"))&IF([projected]="similar",", over similar",", over air")))))))',

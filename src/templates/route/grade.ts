@@ -1,6 +1,6 @@
 /** Grades as found, each with its uncertainty, and which of them governs. */
 import type { Computed } from "./columns.js";
-import { is } from "./formula.js";
+import { is, MEASURED } from "./formula.js";
 import { UNEQUAL } from "./load.js";
 import type { SheetUnits } from "./sheet-units.js";
 
@@ -64,6 +64,11 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
   ];
 }
 
+/** Why a row with readings has no grade: an empty cell would look calm. What stops a grade is told among the checks. */
+const WITHOUT_GRADE =
+  `IF(1-${MEASURED},"",IF([stops]<>"","no grade",IF([withheld]<>"","no grade: needs "&[withheld],` +
+  'IF(LEFT([grade_air],6)="colder","no grade: colder than its reference","no grade"))))';
+
 /** The governing grade comes first, as that is what is read; the three it is taken from follow. */
 export function gradeColumns(units: SheetUnits): Computed[] {
   const all = ways(units);
@@ -79,7 +84,7 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       width: 240,
       grade: true,
       note: "At the load found. One hot phase: the worse of over similar and over air. Balanced phases: by their limit, else over air. Without a similar reference: the worse of limit and air.",
-      formula: `=IF([judged_by]="",IF(([pattern]="")*([stops]="")+([left]&[middle]&[right]="")>0,"","no grade"),${governing((way) => `[grade_${way.key}]`)})`,
+      formula: `=IF([judged_by]="",${WITHOUT_GRADE},${governing((way) => `[grade_${way.key}]`)})`,
     },
     {
       key: "grade_found_u",
@@ -140,11 +145,12 @@ function shownColumn({ key, judgedBy: over, call }: Way, units: SheetUnits): Com
   const words = `[g_${key}]&" of 4"&IF([limit_reading]<>""," at least","")&": "&${call("words")}`;
   const colder = is("[rise_air]", `<-${units.from("difference", 3)}`);
   const instead = {
-    similar: 'IF(([pattern]="")+([stops]<>"")>0,"",IF([pattern]="one hot","no grade",[pattern]))',
+    similar:
+      'IF([stops]<>"","",IF([pattern]="",IF([withheld]="","","no grade"),IF([pattern]="one hot","no grade",[pattern])))',
     limit: '""',
     air:
-      `IF([rise_air]="","",IF([view]<>"direct",[view]&" view: no table grade",IF(([stops]<>"")+([pattern]="")>0,"",` +
-      `IF(${colder},"colder than its reference","no grade"))))`,
+      `IF([rise_air]="","",IF([view]<>"direct",[view]&" view: no table grade",IF([stops]<>"","",` +
+      `IF(([pattern]<>"")*${colder},"colder than its reference","no grade"))))`,
   };
   const shown = `IF([g_${key}]<>"",${words},${instead[key]})`;
   return {

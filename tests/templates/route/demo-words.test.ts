@@ -42,3 +42,12 @@ test("a grade never stands without its words and its uncertainty", () => {
     expect(route.cell(row, "judged_by")).not.toBe("");
   }
 });
+
+test("no row with readings has an empty grade, and a rise over air stands where there is one", () => {
+  const { left = [], grade_found = [] } = route.columns;
+  left.forEach((reading, row) => {
+    if (reading !== null) expect(grade_found[row]).toMatch(/^([0-4] of 4|no grade)/);
+  });
+  // 50.5 °C apparent, below emissivity 1 and with colder things around: more than the 26.5 K over air of 24 °C.
+  expect(route.number("MCC2-M4", "rise_middle")).toBeGreaterThan(50.5 - 24);
+});

@@ -116,7 +116,12 @@ export const KINDS: readonly [kind: string, asset: string, expected: Expected][]
   [
     "window without its temperature",
     "MV-C2",
-    { corrected_middle: "", rise_similar: "", grade_found: "", remarks: "needs: window temperature" },
+    {
+      corrected_middle: "",
+      rise_similar: "",
+      grade_found: "no grade: needs window temperature",
+      remarks: "needs: window temperature",
+    },
   ],
   [
     "enclosed",
@@ -157,7 +162,15 @@ export const KINDS: readonly [kind: string, asset: string, expected: Expected][]
   [
     "missing current",
     "MCC2-M4",
-    { pattern: "", rise_similar: "", grade_found: "", grade_full: "", remarks: "needs: current middle" },
+    {
+      pattern: "",
+      rise_similar: "",
+      grade_found: "no grade: needs current middle",
+      grade_similar: "no grade",
+      grade_air: "no grade",
+      grade_full: "not projected",
+      remarks: "needs: current middle",
+    },
   ],
   [
     "missing air",
@@ -175,7 +188,7 @@ export const KINDS: readonly [kind: string, asset: string, expected: Expected][]
     "MCC2-M9",
     {
       grade_air: "colder than its reference",
-      grade_found: "no grade",
+      grade_found: "no grade: colder than its reference",
       remarks: "colder than its reference: air taken elsewhere, open or unloaded phase, wet or sky-cooled",
     },
   ],
