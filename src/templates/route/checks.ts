@@ -4,6 +4,7 @@ import { cautions } from "./cautions.js";
 import { clause, fromAssets, is, joined, MEASURED, PHASES } from "./formula.js";
 import { gradeNeeds, needs } from "./needs.js";
 import type { SheetUnits } from "./sheet-units.js";
+import { notAChoice, outOfRange } from "./typed-wrong.js";
 
 const WORKING = "Working";
 export function checkColumns(units: SheetUnits): Computed[] {
@@ -52,6 +53,7 @@ export function checkColumns(units: SheetUnits): Computed[] {
       width: 640,
       note: "What is missing, what stops a grade, and what calls for care.",
       formula: joined([
+        notAChoice("status"),
         clause('([status]="not inspected")*([reason]<>"")', '"not inspected: "&[reason]'),
         clause('([status]="partly seen")*([reason]<>"")', '"partly seen: "&[reason]'),
         clause('[needs]<>""', '"needs: "&[needs]'),
@@ -71,6 +73,7 @@ function stops(units: SheetUnits): string[] {
   const noAnswer = PHASES.map((phase) => `([corrected_${phase}]="no answer")`).join("+");
   return [
     clause('[out_of_range]<>""', "[out_of_range]"),
+    clause('[beyond_camera]<>""', "[beyond_camera]"),
     clause(`${MEASURED}*([view]="enclosed")`, '"enclosed: what is seen has no grade"'),
     clause(
       `${MEASURED}*${is("[emissivity_used]", "<0.3")}`,
@@ -95,25 +98,4 @@ function stops(units: SheetUnits): string[] {
       '"the camera\'s calibration had run out"',
     ),
   ];
-}
-
-/** Hard limits of what can be typed; text that is not a number is told, too. */
-function outOfRange(units: SheetUnits): string[] {
-  const temperature = (metric: number): number => units.from("temperature", metric);
-  const distance = (metric: number): number => units.from("distance", metric);
-  const ranges: [string, number, number][] = [
-    ...PHASES.map((phase): [string, number, number] => [phase, temperature(-40), temperature(1500)]),
-    ...PHASES.map((phase): [string, number, number] => [`amps_${phase}`, 0, 500_000]),
-    ["surrounding_air", temperature(-45), temperature(65)],
-    ["emissivity_used", 0.01, 1],
-    ["reflected_used", temperature(-80), temperature(500)],
-    ["path_air_used", temperature(-45), temperature(65)],
-    ["distance", distance(0.05), distance(1000)],
-    ["humidity", 1, 100],
-    ["window_temp", temperature(-40), temperature(100)],
-  ];
-  return ranges.map(([key, low, high]) => {
-    const fits = `ISNUMBER([${key}])*([${key}]>=${low})*([${key}]<=${high})`;
-    return `IF([${key}]="","",IF(${fits},"","${key.replace("_used", "")} "&[${key}]&": a number from ${low} to ${high}; "))`;
-  });
 }

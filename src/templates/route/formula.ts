@@ -11,6 +11,9 @@ export type Phase = (typeof PHASES)[number];
 /** 1 where a row holds a reading. */
 export const MEASURED = '([left]&[middle]&[right]<>"")';
 
+/** True where a row holds a reading that is no temperature. */
+export const UNREADABLE = is("[unreadable]", ">0");
+
 /** A column or a job field whose empty cells stay empty. */
 export function given(reference: string): string {
   return `IF(${reference}="","",${reference})`;

@@ -1,6 +1,17 @@
 /** Currents, and the phases brought to what may be compared. */
 import type { Computed } from "./columns.js";
-import { columnsOf, extreme, fromAssets, number, ofPhase, PHASES, type Phase, phaseOf, sideBySide } from "./formula.js";
+import {
+  columnsOf,
+  extreme,
+  fromAssets,
+  number,
+  ofPhase,
+  PHASES,
+  type Phase,
+  phaseOf,
+  sideBySide,
+  UNREADABLE,
+} from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 const WORKING = "Working";
@@ -110,7 +121,7 @@ function compared(phase: Phase, position: number, units: SheetUnits): Computed {
     format: "0.0",
     note: "What is compared: the corrected temperature; where the currents differ by more than 10 %, the rise at the largest of them.",
     formula:
-      `=IF(([t_${phase}]="")+([view]="direct")*([imbalance]="")+([view]="enclosed")>0,"",IF(${UNEQUAL},` +
+      `=IF(([t_${phase}]="")+${UNREADABLE}+([view]="direct")*([imbalance]="")+([view]="enclosed")>0,"",IF(${UNEQUAL},` +
       `IFERROR(CHOOSECOLS(GREY.PHASE_RISE(${sideBySide("t_")},${sideBySide("amps_")},[air_used],,job_exponent,job_minimum_load,${units.argument}),${position}),""),[t_${phase}]))`,
   };
 }

@@ -26,6 +26,15 @@ export function settingsColumns(): Computed[] {
       formula: `=IF([asset_id]="","",IF([emissivity]<>"",[emissivity],XLOOKUP(${fromAssets("surface", '"none"')},SurfaceList[surface],${given("SurfaceList[emissivity]")},"")))`,
     },
     {
+      key: "outdoors",
+      group: "Working",
+      width: 72,
+      folded: true,
+      format: "0",
+      note: "1 where the job's reflected for outdoors stands.",
+      formula: `=IF([asset_id]="","",IF(([air_taken]="outdoors")+(${fromAssets("access")}="outdoor")>0,1,0))`,
+    },
+    {
       key: "reflected_used",
       group: USED,
       width: 84,
@@ -34,8 +43,8 @@ export function settingsColumns(): Computed[] {
       format: "0.0",
       note: "The row's, else the job's: the one for outdoors where the air is taken outdoors or the asset stands there.",
       formula:
-        `=LET(outdoors,([air_taken]="outdoors")+(${fromAssets("access")}="outdoor"),` +
-        `IF([asset_id]="","",IF([reflected]<>"",[reflected],IF(outdoors>0,${given("job_reflected_outdoors")},${given("job_reflected")}))))`,
+        `=IF([asset_id]="","",IF([reflected]<>"",[reflected],` +
+        `IF([outdoors]=1,${given("job_reflected_outdoors")},${given("job_reflected")})))`,
     },
     {
       key: "path_air_used",

@@ -1,7 +1,8 @@
 /** Readings made into temperatures and rises over air. */
 import type { Computed } from "./columns.js";
-import { columnsOf, extreme, given, number, PHASES, type Phase } from "./formula.js";
+import { columnsOf, extreme, given, joined, MEASURED, number, PHASES, type Phase, UNREADABLE } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
+import { beyondCamera, unreadable, wrongReadings } from "./typed-wrong.js";
 
 const WORKING = "Working";
 
@@ -10,6 +11,17 @@ const LIMIT_MARK = `IF([reading_is]="at least","≥ ","≤ ")`;
 
 export function temperatureColumns(units: SheetUnits): Computed[] {
   return [
+    { key: "wrong_readings", group: WORKING, width: 120, folded: true, formula: joined(wrongReadings(units), "; ") },
+    { key: "beyond_camera", group: WORKING, width: 120, folded: true, formula: joined(beyondCamera(units)) },
+    {
+      key: "unreadable",
+      group: WORKING,
+      width: 84,
+      folded: true,
+      format: "0",
+      note: "Above 0 where a reading is no temperature or stands beyond the camera's range: nothing is said of the hottest phase then.",
+      formula: `=IF(${MEASURED},${unreadable(units)}+([beyond_camera]<>""),"")`,
+    },
     ...PHASES.map((phase) => corrected(phase, units)),
     {
       key: "limit_reading",
@@ -20,8 +32,8 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
       format: "0.0",
       note: "The reading that stands at a limit of the camera's range.",
       formula:
-        `=IF([reading_is]="at least",${extreme("highest", columnsOf(""))},` +
-        `IF([reading_is]="at most",${extreme("lowest", columnsOf(""))},""))`,
+        `=IF(${UNREADABLE},"",IF([reading_is]="at least",${extreme("highest", columnsOf(""))},` +
+        `IF([reading_is]="at most",${extreme("lowest", columnsOf(""))},"")))`,
     },
     {
       key: "t_high",
@@ -30,7 +42,7 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
       folded: true,
       measure: "temperature",
       format: "0.0",
-      formula: `=${extreme("highest", columnsOf("t_"))}`,
+      formula: `=IF(${UNREADABLE},"",${extreme("highest", columnsOf("t_"))})`,
     },
     {
       key: "air_used",

@@ -1,7 +1,10 @@
 /** The demo route as it is read: every kind of row says in words what it can and cannot say. */
 import { demoRoute } from "../../../src/templates/route/demo/route.js";
 import { worked, type WorkedRoute } from "./fixture.js";
-import { KINDS } from "./kinds.js";
+import { PLANT } from "./kinds/plant.js";
+import { SWITCHROOMS } from "./kinds/switchrooms.js";
+
+const KINDS = [...SWITCHROOMS, ...PLANT];
 
 let route: WorkedRoute;
 beforeAll(async () => {

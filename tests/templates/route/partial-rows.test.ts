@@ -17,6 +17,8 @@ const whole: Reading = {
 };
 const nothingRead = { left: null, middle: null, right: null };
 
+const RIGHT_3730 = "right 3730: a number from -40 to 1500; reading outside the camera's range -20 to 150 °C";
+
 const ROWS: readonly [what: string, row: Reading, remarks: string][] = [
   ["an empty row", {}, ""],
   ["an asset alone", { asset_id: "MSB-Q5" }, "needs: status, time"],
@@ -35,13 +37,49 @@ const ROWS: readonly [what: string, row: Reading, remarks: string][] = [
   ["an unknown asset", { ...whole, asset_id: "NOPE" }, "needs: emissivity; NOPE is not in Assets"],
   ["one reading short", { ...whole, right: null }, "needs: reading right"],
   ["emissivity in per cent", { ...whole, emissivity: 95 }, "emissivity 95: a number from 0.01 to 1"],
-  ["a decimal comma", { ...whole, left: "58,0" }, "left 58,0: a number from -40 to 1500"],
+  ["a decimal comma", { ...whole, left: "58,0" }, "left 58,0: a number with a point, nothing else"],
+  ["a reading with its unit", { ...whole, middle: "44.6 °C" }, "middle 44.6 °C: a number with a point, nothing else"],
+  [
+    "more than the camera reaches",
+    { ...whole, middle: ">150" },
+    "middle >150: type 150 and set reading_is to at least",
+  ],
+  [
+    "less than the camera reaches",
+    { ...whole, right: "<= -20" },
+    "right <= -20: type -20 and set reading_is to at most",
+  ],
+  ["a reading that cannot be", { ...whole, right: 3730 }, RIGHT_3730],
+  ["beyond the camera's range", { ...whole, right: 150.1 }, "reading outside the camera's range -20 to 150 °C"],
+  ["below the camera's range", { ...whole, right: -20.1 }, "reading outside the camera's range -20 to 150 °C"],
+  [
+    "at the end of the camera's range",
+    { ...whole, right: 150 },
+    "at the end of the camera's range: set reading_is to at least",
+  ],
+  [
+    "at the lower end of the camera's range",
+    { ...whole, right: -20, reading_is: "exact" },
+    "at the end of the camera's range: set reading_is to at most",
+  ],
+  [
+    "a status of one's own",
+    { ...whole, status: "hot" },
+    "status hot: one of no exception, exception, partly seen, not inspected",
+  ],
+  [
+    "a word of one's own beside the reading",
+    { ...whole, reading_is: "over" },
+    "reading_is over: one of exact, at least, at most",
+  ],
+  ["a furnace for an air", { ...whole, surrounding_air: 260 }, "surrounding_air 260: a number from -45 to 65"],
+  ["a furnace in the path", { ...whole, path_air: 260 }, "path_air 260: a number from -45 to 65"],
   [
     "words for the air",
     { ...whole, surrounding_air: "warm" },
-    "surrounding_air warm: a number from -45 to 65; path_air warm: a number from -45 to 65",
+    "surrounding_air warm: a number with a point, nothing else",
   ],
-  ["words for a current", { ...whole, amps_left: "148 A" }, "amps_left 148 A: a number from 0 to 500000"],
+  ["words for a current", { ...whole, amps_left: "148 A" }, "amps_left 148 A: a number with a point, nothing else"],
   [
     "a surface that mirrors more than it emits",
     { ...whole, emissivity: 0.4, left: 20, middle: 20, right: 21, reflected: 60 },
@@ -100,6 +138,27 @@ test("what cannot be corrected has no number and no grade", () => {
     const at = ROWS.findIndex(([name]) => name === what);
     expect(route.cell(at, "corrected_left")).toBe("no answer");
     expect(route.cell(at, "rise_left")).toBe("");
+    expect(route.cell(at, "grade_found")).toBe("no grade");
+  }
+});
+
+test.each([
+  "a decimal comma",
+  "a reading with its unit",
+  "more than the camera reaches",
+  "less than the camera reaches",
+  "a reading that cannot be",
+])("%s: the other phases do not speak for the row", (what) => {
+  const at = ROWS.findIndex(([name]) => name === what);
+  for (const key of ["hottest", "pattern", "rise_similar", "rise_lowest", "limit_at_load", "share_of_limit", "finding"])
+    expect([key, route.cell(at, key)]).toEqual([key, ""]);
+  expect(route.cell(at, "grade_found")).toBe("no grade");
+});
+
+test("outside the camera's range, or at its end without a word: no grade", () => {
+  for (const what of ["beyond the camera's range", "below the camera's range", "at the end of the camera's range"]) {
+    const at = ROWS.findIndex(([name]) => name === what);
+    expect(route.cell(at, "share_of_limit")).toBe("");
     expect(route.cell(at, "grade_found")).toBe("no grade");
   }
 });
