@@ -24,8 +24,8 @@ interface Way {
 /** Typical expanded uncertainty (95 %) of a rise, by emissivity: the job's figures. */
 export const U_SIMILAR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_similar,job_u_similar_low)`;
 export const U_AIR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_air,job_u_air_low)`;
-/** 1 where the figures' conditions do not hold: a low emissivity, or a window in front. */
-const MORE = `(${is("[emissivity_used]", "<0.85")}+([window]<>""))`;
+/** Above 0 where the figures' conditions do not hold: a low emissivity, a window in front, a high reading or a limit. */
+const MORE = `(${is("[emissivity_used]", "<0.85")}+([window]<>"")+${is("[beyond_typical]", ">0")})`;
 
 /** 1 where balanced phases are judged by their limit, so not over air. */
 const BY_LIMIT = '([pattern]="balanced")*ISNUMBER([g_limit])';
@@ -175,7 +175,7 @@ function uncertaintyColumn({ key, judgedBy: over, rise, u, more, call, perCent }
     header: `U ${over}`,
     group: "Grades it is taken from",
     width: 210,
-    note: "More than: seen through a window, at an emissivity below 0.85, or with unequal currents, the typical figure is too small.",
+    note: "More than: through a window, at an emissivity below 0.85, with unequal currents, of a reading at a limit, or so high that the camera's per cent counts, the typical figure is too small.",
     formula:
       `=IF(${shownNot},"",LET(u,${u},below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +
       `IF(${more}>0,"more than ","")&"± "&${inWords("u", 'TEXT(u,"0.0")')}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))))`,

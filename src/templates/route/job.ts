@@ -78,7 +78,7 @@ const LINES = [
     name: "range_to",
     label: "Range, to",
     ...degrees,
-    note: "A reading at the end of the range is typed with reading_is: at least.",
+    note: "A reading at its end needs reading_is: at least; one beyond it has no grade. For readings that are apparent.",
   },
   {
     name: "accuracy",

@@ -36,6 +36,17 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
         `IF([reading_is]="at most",${extreme("lowest", columnsOf(""))},"")))`,
     },
     {
+      key: "beyond_typical",
+      group: WORKING,
+      width: 84,
+      folded: true,
+      format: "0",
+      note: "1 where the job's typical uncertainties are too small: the camera's per cent is more than its degrees, or the reading only a limit.",
+      formula:
+        `=IF(1-${MEASURED},"",IF(([limit_reading]<>"")+IFERROR((${extreme("highest", columnsOf(""))}-${units.from("temperature", 0)})*job_accuracy_percent>` +
+        "100*job_accuracy,FALSE)>0,1,0))",
+    },
+    {
       key: "t_high",
       group: WORKING,
       width: 72,

@@ -82,6 +82,8 @@ const BOOKS = {
   camera: inX([row(inCamera, EQUAL, 26.5, oxidised)], { ...corrected, set_emissivity: 0.95, set_reflected: 20 }),
   unknown: inX([row(READ, EQUAL, 26.5, oxidised)], corrected),
   uncalibrated: inX([row(HOT_RIGHT, EQUAL, 25)], { calibration_days: 90 }),
+  // 2 % of the reading is more than 2 K above 100 °C.
+  hot: inX([row([40, 40, 99.9], EQUAL, 25), row([40, 40, 100.1], EQUAL, 25)]),
   house: inX([row([30, 30, 48], EQUAL, 27)], { criteria: "house" }),
 };
 
@@ -152,6 +154,11 @@ test("corrected in the camera with what, nobody knows: nothing is assumed", () =
 test("the camera's calibration had run out on the day", () => {
   expect(routes.uncalibrated.cell(0, "remarks")).toBe("the camera's calibration had run out");
   expect(routes.uncalibrated.cell(0, "grade_found")).toBe("no grade");
+});
+
+test("where the camera's per cent counts, the typical uncertainty is too small", () => {
+  expect(routes.hot.cell(0, "grade_found_u")).toMatch(/^± /);
+  expect(routes.hot.cell(1, "grade_found_u")).toMatch(/^more than ± /);
 });
 
 test("the house's criteria, chosen in the job", () => {

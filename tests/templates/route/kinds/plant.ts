@@ -28,6 +28,7 @@ export const PLANT: readonly Kind[] = [
     "BLR-CB1",
     {
       grade_found: "4 of 4 at least: serious fault",
+      grade_found_u: "more than ± 1.4 K",
       full_high: "",
       grade_full: "4 of 4 at least, over similar",
       remarks: "reading at the camera's limit: take it again in the next range",
