@@ -30,16 +30,32 @@ export interface Route {
 export function routeBook(route: Route): BookDescription {
   const units = sheetUnits(route.units);
   const jobLine =
-    '=job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))&", criteria "&job_criteria&", "&job_criteria_edition';
+    '=job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))&' +
+    '". Criteria: over similar and air "&job_criteria&IF(job_criteria_edition="",""," ("&job_criteria_edition&")")&' +
+    '"; share of limit "&job_criteria_limit&"; indirect view "&job_criteria_indirect';
   return {
     title: route.title,
     sheets: [
-      tableSheet("Route", "Readings", [route.title, jobLine, ...route.about], READING_COLUMNS, route.rows, units, {
-        computed: routeColumns(units),
-        frozenColumns: 1,
-      }),
+      tableSheet(
+        "Route",
+        "Readings",
+        [route.title, jobLine, ...route.about, ARITHMETIC],
+        READING_COLUMNS,
+        route.rows,
+        units,
+        {
+          computed: routeColumns(units),
+          frozenColumns: 1,
+        },
+      ),
       jobSheet(
-        ["Job", ...route.about, cautions[0]?.text ?? "", `The other cautions stand on their own sheet. ${REPAIR}`],
+        [
+          "Job",
+          jobLine,
+          ...route.about,
+          cautions[0]?.text ?? "",
+          `The other cautions stand on their own sheet. ${REPAIR}`,
+        ],
         route.job,
         units,
       ),
@@ -75,7 +91,9 @@ export function routeBook(route: Route): BookDescription {
   };
 }
 
-const REPAIR = "If cells show #NAME?, the functions are not loaded: load the add-in, then enter the formulas again.";
+const ARITHMETIC = "Arithmetic only: a qualified person decides. See the sheet Cautions.";
+const REPAIR =
+  "In Excel without the add-in, cells show #NAME?: load it, then enter the formulas again. In the page nothing has to be loaded.";
 
 /** The order of reading; what is only worked with stands last, folded. */
 const GROUPS = [

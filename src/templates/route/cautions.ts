@@ -33,8 +33,7 @@ export function cautions(units: SheetUnits): string[] {
       '"at "&TEXT([share],"0 %")&" of its limit: "&[grade_limit]',
     ),
     clause('[imbalance]="no current"', "[currents]"),
-    clause(is("[imbalance]", ">0.1"), '"currents "&[currents]&": compared at the largest"'),
-    clause(`${is("[imbalance]", ">0.05")}*${is("[imbalance]", "<=0.1")}`, '"currents "&[currents]'),
+    clause(is("[imbalance]", ">0.05"), '"currents "&[currents]'),
     clause(
       `${MEASURED}*${is("[load_share]", "<job_minimum_load")}`,
       'TEXT([load_share],"0 %")&" load: a small rise proves nothing"',

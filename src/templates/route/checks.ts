@@ -13,7 +13,8 @@ export function checkColumns(units: SheetUnits): Computed[] {
       key: "spot_margin",
       header: "spot margin",
       group: "Checks",
-      width: 64,
+      width: 76,
+      unit: "× 3 pixels",
       format: "0.0",
       note: "Size of the target in Assets over 3 pixels of the camera at this distance. Below 1 the reading is mixed with what lies around.",
       formula:

@@ -13,7 +13,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       key: "pattern",
       header: "phases",
       group: "Compared",
-      width: 164,
+      width: 200,
       note: PATTERN_NOTE(units),
       formula: pattern(units),
     },
@@ -57,11 +57,11 @@ export function compareColumns(units: SheetUnits): Computed[] {
       key: "limit_at_load",
       header: "limit at this load",
       group: "Limit",
-      width: 140,
+      width: 180,
       measure: "temperature",
       format: "0.0",
       align: "right",
-      note: "What a sound part may show: air + permitted rise × (current / rated)ⁿ, at most the permitted temperature of Assets.",
+      note: "What a sound part may show: air + permitted rise × (current / rated)ⁿ, at most the permitted temperature of Assets. None below the least load of Job, as a share of rated_A: so little heat says nothing of the part.",
       formula: limitAtLoad(units),
     },
     {
@@ -98,7 +98,7 @@ const PATTERN_NOTE = (units: SheetUnits): string => {
   const kelvin = (metric: number): string => `${units.from("difference", metric)} ${units.label("difference")}`;
   return (
     `Balanced: within ${kelvin(3)} or 15 % of the rise, whichever is more (indirect view: ${kelvin(1)}); then it is load, not a joint, ` +
-    "and the limit judges, else the air. Two hot: the middle one is nearer to the hottest than to the coolest, so no mean of two cool sisters is there to compare with."
+    "and the limit judges, else the air. Two hot: the middle one is nearer to the hottest than to the coolest, so no mean of two cool similar phases is there to compare with."
   );
 };
 
@@ -110,7 +110,7 @@ function pattern(units: SheetUnits): string {
     `allowed,IF([view]="direct",IF(${is("rise", `>${units.from("difference", 20)}`)},0.15*rise,${units.from("difference", 3)}),${units.from("difference", 1)}),` +
     // What stands at a limit of the camera's range is no reference for anything.
     `unsure,IF([limit_reading]="",0,([reading_is]="at most")+(${limit}>1)+(${isHottest}<>[limit_reading])),` +
-    `IF([c_high]="",IF([imbalance]="no current","no current",""),IF(([c_sum]="")+unsure>0,"fewer than two sisters",` +
+    `IF([c_high]="",IF([imbalance]="no current","no current",""),IF(([c_sum]="")+unsure>0,"fewer than two similar phases",` +
     `IF(ROUND([c_high]-[c_low],6)<=allowed,"balanced",IF([c_sum]>1.5*([c_high]+[c_low]),"two hot","one hot")))))`
   );
 }
@@ -131,6 +131,6 @@ function limitAtLoad(units: SheetUnits): string {
     `=LET(permitted,${fromAssets("permitted_rise")},listed,${fromAssets("rated_A")},rated,${number("listed")},` +
     `IF((permitted="")+(rated="")+([air_used]="")+([t_hottest]="")+([amps_hottest]="")+([view]<>"direct")>0,"",` +
     `IFERROR(GREY.LIMIT_AT_LOAD(permitted,[amps_hottest],rated,[air_used],${fromAssets("permitted_temp")},job_exponent,job_minimum_load,${units.argument}),` +
-    `IF([amps_hottest]=0,"no current",IF([amps_hottest]/rated<job_minimum_load,TEXT([amps_hottest]/rated,"0 %")&" of rated: none","none at this load")))))`
+    `IF([amps_hottest]=0,"no current",IF([amps_hottest]/rated<job_minimum_load,TEXT([amps_hottest]/rated,"0 %")&" of rated load: no limit","no limit at this load")))))`
   );
 }

@@ -11,7 +11,7 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
     `IF([projected]="","",IFERROR(CHOOSECOLS(${gradeRange(units)},${position}),""))`;
   const rise = { group: PROJECTED, width: 72, measure: "difference", format: "0.0", align: "right" } as const;
   const note =
-    "Range over the exponents of Job, widened by the uncertainty. A failing joint gets worse with heat: read it as at least.";
+    "The rise found less U at the low exponent of Job, and with U added at the high one: so the low end may lie below the rise found. Sound joints keep to the range; a failing one gets worse with heat and may go beyond it.";
   return [
     {
       key: "projected",
@@ -20,12 +20,12 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
       folded: true,
       note: "The reference whose rise is projected. A share of the limit is not: its limit has been brought to the load already.",
       formula:
-        '=IF(([judged_by]="")+([view]<>"direct")+([load_share]="")+([expected_max]="")>0,"",IF([judged_by]="over air","ambient",' +
-        'IF(([judged_by]="over similar")+([pattern]="one hot")>0,"similar",IF([pattern]="balanced","","ambient"))))',
+        '=IF(([governs]="")+([view]<>"direct")+([load_share]="")+([expected_max]="")>0,"",IF([governs]="over air","ambient",' +
+        'IF(([governs]="over similar")+([pattern]="one hot")>0,"similar",IF([pattern]="balanced","","ambient"))))',
     },
     {
       key: "full_low",
-      header: "rise at full load, low",
+      header: "rise at full load with U, low",
       ...rise,
       note,
       formula: `=LET(rise,${range(1)},IF(([limit_reading]<>"")*(rise<>""),"≥ "&TEXT(rise,"0.0"),rise))`,
@@ -33,7 +33,7 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
     // What is at least so much has no high end.
     {
       key: "full_high",
-      header: "rise at full load, high",
+      header: "rise at full load with U, high",
       ...rise,
       note,
       formula: `=IF([limit_reading]<>"","",${range(2)})`,
@@ -44,10 +44,10 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
       key: "grade_full",
       header: "grade at full load",
       group: PROJECTED,
-      width: 270,
+      width: 300,
       note: "Advice: the criteria are for the load found.",
       formula:
-        '=IF([judged_by]="",IF(([stops]="")*([withheld]<>""),"not projected",""),IF([view]<>"direct",[view]&" view: not projected",IF([load_share]="","not projected: no expected load in Assets",' +
+        '=IF([governs]="",IF(([stops]="")*([withheld]<>""),"not projected",""),IF([view]<>"direct",[view]&" view: not projected",IF([load_share]="","not projected: no expected load in Assets",' +
         'IF([load_share]<job_minimum_load,TEXT([load_share],"0 %")&" load: not projected",IF([projected]="","by its limit: not projected",' +
         'IF([full_low_grade]="","not projected",IF([limit_reading]<>"",[full_low_grade]&" of 4 at least",' +
         'IF([full_low_grade]=[full_high_grade],[full_low_grade]&" of 4 throughout",[full_low_grade]&" to "&[full_high_grade]&" of 4: depends"))&IF([projected]="similar",", over similar",", over air")))))))',

@@ -13,6 +13,8 @@ interface Way {
   readonly judgedBy: string;
   readonly key: "similar" | "limit" | "air";
   readonly rise: string;
+  /** The name of the set it is graded by. */
+  readonly criteria: string;
   /** A call of GRADE; the view, and with it the criteria, may differ by row. */
   readonly call: (show: Show) => string;
   /** Expanded uncertainty of what is graded, and words before it where it is only known to be more. */
@@ -40,6 +42,7 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       judgedBy: "over similar",
       key: "similar",
       rise: "[similar]",
+      criteria: 'IF([view]="direct",job_criteria,job_criteria_indirect)',
       call: (show) => `IF([view]="direct",${direct(show)},${indirect(show)})`,
       u: U_SIMILAR,
       more: `(${MORE}+${UNEQUAL})`,
@@ -48,6 +51,7 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       judgedBy: "share of limit",
       key: "limit",
       rise: "[share]",
+      criteria: "job_criteria_limit",
       call: graded("[share]", "limit", "job_criteria_limit", "direct"),
       u: `(${U_AIR}/([limit_at_load]-[air_used]))`,
       more: MORE,
@@ -57,6 +61,7 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       judgedBy: "over air",
       key: "air",
       rise: "[rise_air]",
+      criteria: "job_criteria",
       call: graded("[rise_air]", "ambient", "job_criteria", "direct"),
       u: U_AIR,
       more: MORE,
@@ -73,7 +78,7 @@ const WITHOUT_GRADE =
 export function gradeColumns(units: SheetUnits): Computed[] {
   const all = ways(units);
   const governing = (columnOf: (way: Way) => string): string =>
-    all.reduceRight((rest, way) => `IF([judged_by]="${way.judgedBy}",${columnOf(way)},${rest})`, '""');
+    all.reduceRight((rest, way) => `IF([governs]="${way.judgedBy}",${columnOf(way)},${rest})`, '""');
   const AS_FOUND = "Grade as found";
   return [
     ...all.map((way) => numberColumn(way)),
@@ -81,34 +86,44 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       key: "grade_found",
       header: "grade as found",
       group: AS_FOUND,
-      width: 240,
+      width: 370,
       grade: true,
       note: "At the load found. One hot phase: the worse of over similar and over air. Balanced phases: by their limit, else over air. Without a similar reference: the worse of limit and air.",
-      formula: `=IF([judged_by]="",${WITHOUT_GRADE},${governing((way) => `[grade_${way.key}]`)})`,
+      formula: `=IF([governs]="",${WITHOUT_GRADE},${governing((way) => `[grade_${way.key}]`)})`,
     },
     {
       key: "grade_found_u",
-      header: "U, edge within U",
+      header: "± U 95 %, edge inside",
       group: AS_FOUND,
-      width: 190,
-      note: "Expanded uncertainty (95 %) of what was graded, a typical figure of Job, and whether an edge of the criteria lies within it.",
+      width: 250,
+      note: "Expanded uncertainty (95 %) of what was graded, a typical figure of Job, and an edge of the criteria that lies inside it. Of a share of the limit in points: 5 points about 73 % is 68 to 78 %.",
       formula: `=${governing((way) => `[u_${way.key}]`)}`,
     },
-    { key: "judged_by", header: "judged by", group: AS_FOUND, width: 104, formula: judgedBy() },
+    { key: "governs", group: WORKING, width: 104, folded: true, formula: governs() },
+    {
+      key: "judged_by",
+      header: "judged by",
+      group: AS_FOUND,
+      width: 290,
+      note: "What was graded, and the criteria it was graded by. Unequal phases are brought to one load, the largest of the three, before they are compared: that is not a projection to full load.",
+      formula:
+        `=IF([governs]="","",[governs]&" ("&${governing((way) => way.criteria)}&")"&` +
+        `IF(([governs]="over similar")*${UNEQUAL},", compared at "&[amps_high]&" A",""))`,
+    },
     {
       key: "finding",
       group: AS_FOUND,
-      width: 345,
+      width: 370,
       note: "All three phases hot in proportion to their currents is load, not a joint.",
       formula:
-        '=IF(([judged_by]="")+([pattern]<>"balanced")+([view]<>"direct")>0,"",IF([share]="","balanced: no joint finding, no limit known",' +
-        'IF([share]<0.9,"load heating, no joint finding","overload, harmonics, ventilation or size: all three")))',
+        '=IF(([governs]="")+([pattern]<>"balanced")+([view]<>"direct")>0,"",IF([share]="","balanced: no joint finding, no limit known",' +
+        'IF([share]<0.9,"load heating, no joint finding","all three hot: overload, harmonics, ventilation or size")))',
     },
     {
       key: "criteria_action",
       header: "the criteria say",
       group: AS_FOUND,
-      width: 290,
+      width: 330,
       formula: `=${governing((way) => `IFERROR(${way.call("action")},"")`)}`,
     },
     ...all.flatMap((way) => [shownColumn(way, units), uncertaintyColumn(way, units)]),
@@ -132,7 +147,7 @@ function numberColumn({ key, rise, call }: Way): Computed {
   };
 }
 
-function judgedBy(): string {
+function governs(): string {
   const number = (key: string): string => `IF(ISNUMBER([g_${key}]),[g_${key}],-1)`;
   return (
     `=LET(similar,${number("similar")},limit,IF([pattern]="one hot",-1,${number("limit")}),` +
@@ -157,7 +172,7 @@ function shownColumn({ key, judgedBy: over, call }: Way, units: SheetUnits): Com
     key: `grade_${key}`,
     header: over === "share of limit" ? "grade by share of limit" : `grade ${over}`,
     group: "Grades it is taken from",
-    width: 250,
+    width: 370,
     grade: true,
     formula: key === "air" ? `=IF(${BY_LIMIT},"balanced: by its limit",${shown})` : `=${shown}`,
   };
@@ -165,19 +180,19 @@ function shownColumn({ key, judgedBy: over, call }: Way, units: SheetUnits): Com
 
 function uncertaintyColumn({ key, judgedBy: over, rise, u, more, call, perCent }: Way, units: SheetUnits): Computed {
   const unit = `&" ${units.label("difference")}"`;
-  const inWords = (value: string, number: string): string =>
-    perCent === true ? `TEXT(${value},"0 %")` : number + unit;
+  const shown = perCent === true ? 'TEXT(100*u,"0")&" points"' : `TEXT(u,"0.0")${unit}`;
+  const edgeShown = (edge: string): string => (perCent === true ? `TEXT(${edge},"0 %")` : `ROUND(${edge},2)${unit}`);
   const within = (edge: string): string => `IF(ISNUMBER(${edge}),ABS(ROUND(${rise}-${edge},6))<=u,FALSE)`;
   const shownNot = key === "air" ? `([g_air]="")+(${BY_LIMIT})` : `[g_${key}]=""`;
-  const told = (edge: string): string => `", edge "&${inWords(edge, `ROUND(${edge},2)`)}&" within"`;
+  const told = (edge: string): string => `", edge "&${edgeShown(edge)}&" inside"`;
   return {
     key: `u_${key}`,
-    header: `U ${over}`,
+    header: `± U ${over}`,
     group: "Grades it is taken from",
-    width: 210,
+    width: 250,
     note: "More than: through a window, at an emissivity below 0.85, with unequal currents, of a reading at a limit, or so high that the camera's per cent counts, the typical figure is too small.",
     formula:
       `=IF(${shownNot},"",LET(u,${u},below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +
-      `IF(${more}>0,"more than ","")&"± "&${inWords("u", 'TEXT(u,"0.0")')}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))))`,
+      `IF(${more}>0,"more than ","")&"± "&${shown}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))))`,
   };
 }

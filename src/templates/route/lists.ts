@@ -12,12 +12,11 @@ export const ASSET_COLUMNS = [
   column("window_id", "How it is seen", 84, { note: "As in Windows." }),
   column("target_size", "How it is seen", 84, {
     measure: "size",
-    format: "0.##",
+    format: "General",
     note: "Smallest width of the spot that is read.",
   }),
-  column("rated_A", "Load and limit", 72, { unit: "A", format: "0" }),
+  column("rated_A", "Load and limit", 72, { format: "0" }),
   column("expected_max_A", "Load and limit", 104, {
-    unit: "A",
     format: "0",
     note: "Highest current expected in the year: a rise is projected to it.",
   }),

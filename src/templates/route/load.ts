@@ -102,11 +102,11 @@ export function loadColumns(units: SheetUnits): Computed[] {
     {
       key: "currents",
       group: "Load",
-      width: 130,
+      width: 220,
       note: "Up to 5 % apart the phases are compared as they are, up to 10 % with care; beyond, each phase's rise is first brought to the largest of the three currents.",
       formula:
         `=IF([imbalance]="","",IF([imbalance]="no current",IF([amps_high]=0,"no current on any phase","no current on "&${withoutCurrent()}),` +
-        `IF(ISNUMBER([imbalance])*([imbalance]>0.05),"differ by "&TEXT([imbalance],"0 %"),"alike")))`,
+        `IF(ISNUMBER([imbalance])*([imbalance]>0.05),"differ by "&TEXT([imbalance],"0 %")&IF(${UNEQUAL},", compared at "&[amps_high]&" A",""),"alike")))`,
     },
   ];
 }

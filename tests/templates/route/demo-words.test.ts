@@ -30,9 +30,16 @@ test("the first sheet and the job say that all of it is invented", () => {
   const [first, second] = route.sheets;
   expect(first?.heading).toContain("Demonstration: the plant, the people and every reading are invented.");
   expect(second?.heading).toContain("Demonstration: the plant, the people and every reading are invented.");
-  expect(first?.heading[1]).toBe(
-    "HQD-2026-03, Quay works (invented), 2026-03-11, criteria NETA-100.18, numbers as in ATS-2003 and MTS-2011",
-  );
+});
+
+test("both name every set of criteria that grades, and that a qualified person decides", () => {
+  for (const sheet of route.sheets.slice(0, 2)) {
+    expect(sheet.heading[1]).toBe(
+      "HQD-2026-03, Quay works (invented), 2026-03-11. Criteria: over similar and air NETA-100.18 " +
+        "(numbers as in ATS-2003 and MTS-2011); share of limit house-limit; indirect view house-indirect",
+    );
+    expect(sheet.heading.join(" ")).toMatch(/a qualified person decides/i);
+  }
 });
 
 test("a grade never stands without its words and its uncertainty", () => {

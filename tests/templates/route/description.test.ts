@@ -58,6 +58,17 @@ test("what is worked out stands in the order of reading, what is only worked wit
   }
 });
 
+test("a unit stands once in a heading", () => {
+  for (const { columns, computed } of tables)
+    for (const { header, unit } of [...columns, ...computed])
+      if (unit !== undefined) expect(header.split("_")).not.toContain(unit);
+});
+
+test("a low end that holds U says so in its heading", () => {
+  const headers = route.computed.filter(({ key }) => /^full_(low|high)$/.test(key)).map(({ header }) => header);
+  expect(headers).toEqual(["rise at full load with U, low", "rise at full load with U, high"]);
+});
+
 test("formulas call functions of ours that there are", () => {
   const known = new Set(catalogue.map(({ name }) => name));
   const called = route.computed.flatMap(({ formula }) =>

@@ -135,10 +135,10 @@ test("0 °C is a reading like any other", () => {
 });
 
 test("what stands at a limit of the camera's range is no reference", () => {
-  expect(routes.limits.cell(0, "grade_similar")).toBe("fewer than two sisters");
+  expect(routes.limits.cell(0, "grade_similar")).toBe("fewer than two similar phases");
   expect(routes.limits.cell(0, "grade_found")).toMatch(/^4 of 4 at least: /);
   expect(routes.limits.cell(1, "corrected_left")).toBe("≤ -20.0");
-  expect(routes.limits.cell(1, "grade_similar")).toBe("fewer than two sisters");
+  expect(routes.limits.cell(1, "grade_similar")).toBe("fewer than two similar phases");
 });
 
 test("readings corrected in the camera are taken back first", () => {

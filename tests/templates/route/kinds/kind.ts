@@ -7,7 +7,7 @@ export type Kind = readonly [kind: string, asset: string, expected: Readonly<Rec
 export const fine = {
   pattern: "balanced",
   grade_found: "0 of 4: well within its limit",
-  judged_by: "share of limit",
+  judged_by: "share of limit (house-limit)",
   finding: "load heating, no joint finding",
   grade_full: "by its limit: not projected",
 };

@@ -15,7 +15,7 @@ export const SWITCHROOMS: readonly Kind[] = [
       pattern: "one hot",
       grade_found: "4 of 4: serious fault",
       grade_found_u: "± 1.4 K",
-      judged_by: "over similar",
+      judged_by: "over similar (NETA-100.18)",
       grade_full: "4 of 4 throughout, over similar",
       remarks: "",
     },
@@ -32,8 +32,8 @@ export const SWITCHROOMS: readonly Kind[] = [
       pattern: "two hot",
       grade_similar: "two hot",
       grade_found: "3 of 4: fault to keep under watch",
-      judged_by: "over air",
-      grade_found_u: "± 3.9 K, edge 40 K within",
+      judged_by: "over air (NETA-100.18)",
+      grade_found_u: "± 3.9 K, edge 40 K inside",
       remarks: "two phases hot: 23.4 K over the third, not graded",
     },
   ],
@@ -60,9 +60,9 @@ export const SWITCHROOMS: readonly Kind[] = [
     "two airs",
     "GEN-ATS",
     {
-      judged_by: "share of limit",
+      judged_by: "share of limit (house-limit)",
       grade_found: "2 of 4: close to its limit",
-      finding: "overload, harmonics, ventilation or size: all three",
+      finding: "all three hot: overload, harmonics, ventilation or size",
       remarks: "over the enclosure's air 20.0 K: grade 2 of 4, the room's governs",
     },
   ],
@@ -71,7 +71,7 @@ export const SWITCHROOMS: readonly Kind[] = [
     "UPS-IN",
     {
       grade_found: "2 of 4: probable fault",
-      limit_at_load: "28 % of rated: none",
+      limit_at_load: "28 % of rated load: no limit",
       full_low: "",
       grade_full: "35 % load: not projected",
       remarks: "35 % load: a small rise proves nothing",
@@ -84,7 +84,7 @@ export const SWITCHROOMS: readonly Kind[] = [
       ...fine,
       grade_similar: "balanced",
       grade_air: "balanced: by its limit",
-      grade_found_u: "± 5 %, edge 75 % within",
+      grade_found_u: "± 5 points, edge 75 % inside",
     },
   ],
   [
@@ -93,6 +93,7 @@ export const SWITCHROOMS: readonly Kind[] = [
     {
       grade_air: "indirect view: no table grade",
       grade_found: "1 of 4: warmer than its sisters",
+      judged_by: "over similar (house-indirect)",
       criteria_action: "investigate by another method",
       grade_full: "indirect view: not projected",
     },
@@ -100,6 +101,10 @@ export const SWITCHROOMS: readonly Kind[] = [
   [
     "window in front",
     "MV-C1",
-    { grade_found: "2 of 4: probable fault", grade_found_u: "more than ± 1.4 K", limit_at_load: "5 % of rated: none" },
+    {
+      grade_found: "2 of 4: probable fault",
+      grade_found_u: "more than ± 1.4 K",
+      limit_at_load: "5 % of rated load: no limit",
+    },
   ],
 ];
