@@ -4,6 +4,8 @@ import { READING_COLUMNS } from "./typed.js";
 
 const missing = (condition: string, words: string): string => clause(condition, `"${words}"`, ", ");
 
+const UNKNOWN = '([location]="not in Assets")';
+
 function currents(when: string): string[] {
   return PHASES.map((phase) => missing(`${when}*([amps_${phase}]="")`, `current ${phase}`));
 }
@@ -41,7 +43,8 @@ export function gradeNeeds(): string {
     [
       missing(`${MEASURED}*([asset_id]="")`, "asset_id"),
       ...currents(`${MEASURED}*([asset_id]<>"")*([view]="direct")`),
-      clause(`${MEASURED}*([settings_missing]<>"")`, "[settings_missing]", ", "),
+      missing(`${MEASURED}*${UNKNOWN}`, "its asset in Assets"),
+      clause(`${MEASURED}*(1-${UNKNOWN})*([settings_missing]<>"")`, "[settings_missing]", ", "),
       missing(`${MEASURED}*([surrounding_air]="")`, "surrounding air"),
     ],
     ", ",

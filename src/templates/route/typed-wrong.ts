@@ -55,8 +55,11 @@ export function outOfRange(units: SheetUnits): string[] {
 
 /** Text is told as such: a reading beyond the camera's range has a column of its own to say so in. */
 function wrong(value: string, range: Range, name: string, { atEnd = false } = {}): string {
+  // "> 150,5 °C": what stands before the unit, with a point.
+  const rest = 'TRIM(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(MID(value,2,20),"=",""),"°"," "),",","."))';
+  const digits = `LEFT(${rest},FIND(" ",${rest}&" ")-1)`;
   const beyond = (signs: string, word: string): string =>
-    `IF(ISNUMBER(FIND(LEFT(value,1),"${signs}")),"type "&TRIM(SUBSTITUTE(MID(value,2,20),"=",""))&" and set reading_is to ${word}",`;
+    `IF(ISNUMBER(FIND(LEFT(value,1),"${signs}")),"type "&${digits}&" and set reading_is to ${word}",`;
   const text = '"a number with a point, nothing else"';
   const told = atEnd ? `${beyond(">≥", "at least")}${beyond("<≤", "at most")}${text}))` : text;
   return (

@@ -49,6 +49,11 @@ const ROWS: readonly [what: string, row: Reading, remarks: string][] = [
     { ...whole, right: "<= -20" },
     "right <= -20: type -20 and set reading_is to at most",
   ],
+  [
+    "more than the camera reaches, with a unit",
+    { ...whole, middle: "> 150,5 °C" },
+    "middle > 150,5 °C: type 150.5 and set reading_is to at least",
+  ],
   ["a reading that cannot be", { ...whole, right: 3730 }, RIGHT_3730],
   ["beyond the camera's range", { ...whole, right: 150.1 }, "reading outside the camera's range -20 to 150 °C"],
   ["below the camera's range", { ...whole, right: -20.1 }, "reading outside the camera's range -20 to 150 °C"],
@@ -122,6 +127,11 @@ beforeAll(async () => {
 
 test.each(ROWS.map(([what, , remarks], at) => [what, at, remarks] as const))("%s", (_, at, remarks) => {
   expect(route.cell(at, "remarks")).toBe(remarks);
+});
+
+test("an asset that is in no list is what the grade needs", () => {
+  const at = ROWS.findIndex(([name]) => name === "an unknown asset");
+  expect(route.cell(at, "grade_found")).toBe("no grade: needs its asset in Assets");
 });
 
 test("no error value anywhere", () => {

@@ -92,7 +92,7 @@ export const SWITCHROOMS: readonly Kind[] = [
     "TX1-HV",
     {
       grade_air: "indirect view: no table grade",
-      grade_found: "1 of 4: warmer than its sisters",
+      grade_found: "1 of 4: warmer than similar components",
       judged_by: "over similar (house-indirect)",
       criteria_action: "investigate by another method",
       grade_full: "indirect view: not projected",
