@@ -57,7 +57,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       key: "limit_at_load",
       header: "limit at this load",
       group: "Limit",
-      width: 180,
+      width: 190,
       measure: "temperature",
       format: "0.0",
       align: "right",

@@ -5,7 +5,7 @@ export const ASSET_COLUMNS = [
   column("asset_id", "Asset", 84, { note: "Unique." }),
   column("order", "Asset", 52, { format: "0", note: "On the route: critical and hot first." }),
   column("location", "Asset", 160),
-  column("component", "Asset", 190),
+  column("component", "Asset", 210),
   column("surface", "How it is seen", 150, { note: "Of the spot that is read; its emissivity stands in Surfaces." }),
   column("view", "How it is seen", 72, { choices: ["direct", "indirect", "enclosed"], note: "Empty is direct." }),
   column("access", "How it is seen", 92, { choices: ["open cover", "window", "outdoor", "free"] }),
@@ -26,7 +26,7 @@ export const ASSET_COLUMNS = [
     note: "At rated_A, from the part's standard.",
   }),
   column("permitted_temp", "Load and limit", 100, { measure: "temperature", format: "0" }),
-  column("limit_from", "Load and limit", 230, {
+  column("limit_from", "Load and limit", 400, {
     note: "Part, standard and edition that the two come from: check yours.",
   }),
   column("settling", "Load and limit", 68, {
@@ -55,7 +55,7 @@ export const WINDOW_COLUMNS = [
   }),
   column("reflectance", "Measured", 88, { format: "0.00" }),
   column("band", "Measured", 76, { unit: "µm" }),
-  column("method", "Measured", 230),
+  column("method", "Measured", 350),
   column("date", "Measured", 88, { format: "yyyy-mm-dd" }),
   column("target_temp", "Measured", 92, { measure: "temperature", format: "0" }),
   column("window_temp", "Measured", 92, { measure: "temperature", format: "0" }),
@@ -69,6 +69,6 @@ export const SURFACE_COLUMNS = [
     note: "In the camera's band. Below 0.6 the uncertainty is wide; below 0.3 there is no temperature to be had.",
   }),
   column("known_from", "Surface", 110, { choices: ["measured", "handbook", "assumed"] }),
-  column("remark", "Surface", 420),
+  column("remark", "Surface", 520),
 ];
 export type Surface = Row<(typeof SURFACE_COLUMNS)[number]["key"]>;

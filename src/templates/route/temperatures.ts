@@ -114,7 +114,7 @@ function correctedShown(phase: Phase): Computed {
     key: `corrected_${phase}`,
     header: `corrected ${phase}`,
     group: "Corrected",
-    width: 76,
+    width: 82,
     measure: "temperature",
     format: "0.0",
     align: "right",

@@ -40,7 +40,7 @@ export const READING_COLUMNS = [
   column("air_taken", "Air", 80, { choices: ["room", "enclosure", "outdoors"], note: "Empty is room." }),
   column("cause", "Done about it", 150, { note: "Probable cause. It needs knowledge beyond thermography." }),
   column("action", "Done about it", 170),
-  column("told_to", "Done about it", 180, { note: "Who was told, and when: for what cannot wait for the report." }),
+  column("told_to", "Done about it", 200, { note: "Who was told, and when: for what cannot wait for the report." }),
   column("due", "Done about it", 84, { format: "yyyy-mm-dd" }),
   foldedColumn("emissivity", SETTINGS, 76, { format: "0.00", note: "Instead of the one for the asset's surface." }),
   foldedColumn("reflected", SETTINGS, 68, {

@@ -64,6 +64,12 @@ test("a unit stands once in a heading", () => {
       if (unit !== undefined) expect(header.split("_")).not.toContain(unit);
 });
 
+test("no number ends in a bare point", () => {
+  // "0.##" shows 40 as "40.".
+  for (const { columns, computed } of tables)
+    for (const { format = "" } of [...columns, ...computed]) expect(format).not.toMatch(/\.#/);
+});
+
 test("a low end that holds U says so in its heading", () => {
   const headers = route.computed.filter(({ key }) => /^full_(low|high)$/.test(key)).map(({ header }) => header);
   expect(headers).toEqual(["rise at full load with U, low", "rise at full load with U, high"]);
