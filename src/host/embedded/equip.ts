@@ -2,6 +2,7 @@ import type { Injector } from "@univerjs/core";
 import {
   AstTreeBuilder,
   ErrorType,
+  IFormulaCurrentConfigService,
   IFormulaRuntimeService,
   IFunctionService,
   Interpreter,
@@ -11,11 +12,13 @@ import {
 import type { FunctionSpec } from "../../functions/contract.js";
 import { CellMessages, type FormulaMessages } from "./cell-messages.js";
 import { compareByValue } from "./comparisons.js";
+import { explainError } from "./explain.js";
 import { executorsOf } from "./executors.js";
 import { mendIndexCache } from "./index-cache.js";
 import { limitFunctions, Refusal } from "./limits.js";
 import { readLiteralsAsWritten } from "./literal-values.js";
 import { prepareFormula } from "./prepare.js";
+import { readFormula } from "./syntax.js";
 import { hasTooManyOperators } from "./tokens.js";
 import { errorValue } from "./values.js";
 
@@ -33,7 +36,16 @@ export function equipEngine(
   onMessages?: (messages: FormulaMessages) => void,
 ): void {
   const functions = injector.get(IFunctionService);
-  const messages = onMessages && new CellMessages(onMessages);
+  const formulas = injector.get(IFormulaCurrentConfigService);
+  const messages =
+    onMessages &&
+    new CellMessages(onMessages, {
+      explain: (error, unit, sheet, row, column) => {
+        const formula = formulas.getFormulaData()[unit]?.[sheet]?.[row]?.[column]?.f;
+        return formula ? explainError(error, readFormula(formula), functions.getExecutors()) : undefined;
+      },
+      size: (unit, sheet) => formulas.getSheetRowColumnCount(unit, sheet),
+    });
   messages?.listen(injector.get(IFormulaRuntimeService));
   limitFunctions(functions);
   mendIndexCache();
