@@ -86,7 +86,7 @@ export class CellMessages {
     const add = (value: Nullable<BaseValueObject>, atRow: number, atColumn: number, passedOn?: string): void => {
       if (!value?.isError()) return;
       const error = value as ErrorValueObject;
-      const message = error.getErrorContent() || passedOn || byForm(error.getErrorType());
+      const message = (error.getErrorContent() || passedOn) ?? byForm(error.getErrorType());
       if (message) messages.push({ row: atRow, column: atColumn, error: error.getErrorType(), message });
     };
     if (!result.isReferenceObject() && !result.isArray()) {
