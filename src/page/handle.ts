@@ -14,8 +14,10 @@ import type { Messages } from "./show/messages.js";
 export interface CellReport {
   /** What the engine holds, unrounded. */
   readonly value: unknown;
-  /** As the cell shows it. */
+  /** As the cell shows it; a number without a format with all its digits. */
   readonly shown: string;
+  /** The very characters in the cell. */
+  readonly painted: string;
   readonly formula: string | null;
   readonly header: string | undefined;
   readonly message: string | undefined;
@@ -56,6 +58,7 @@ export function debugHandle(book: LiveBook, messages: Messages, calculating: Cal
       return {
         value: range?.getRawValue() ?? null,
         shown: words.value,
+        painted: String(book.worksheet(sheetId).getCell(at.row, at.column)?.v ?? ""),
         formula: book.worksheet(sheetId).getCellRaw(at.row, at.column)?.f ?? null,
         header: words.header,
         message: words.message,

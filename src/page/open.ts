@@ -5,12 +5,16 @@ import type { BookDescription } from "../templates/contract.js";
 import { layOut } from "./book/layout.js";
 import { liveBook, type LiveBook } from "./book/live.js";
 import { bookSnapshot } from "./book/snapshot.js";
+import { refuseBeyondSheet } from "./edit/beyond.js";
 import { offerChoices } from "./edit/choices.js";
+import { copySpills } from "./edit/copying.js";
 import { type FirstSay, takeFirstSay } from "./edit/first-say.js";
+import { askBeforeLeaving } from "./edit/leaving.js";
 import { lockWorkedOutCells } from "./edit/locks.js";
 import { normaliseWrites } from "./edit/normalise.js";
 import { spareLockedCells } from "./edit/pasting.js";
 import { settleTables } from "./edit/settle.js";
+import { tellStrayRows } from "./edit/stray.js";
 import { mendAccessibility } from "./frame/accessibility.js";
 import { topBar } from "./frame/bar.js";
 import { gridRegion, region, walkRegions } from "./frame/focus.js";
@@ -20,11 +24,13 @@ import { sheetTabs } from "./frame/tabs.js";
 import { followTheme, prefersDark } from "./frame/theme.js";
 import type { Trouble } from "./frame/trouble.js";
 import { functionDescriptions } from "./grid/descriptions.js";
-import { measureHeadings } from "./grid/measure.js";
+import { measureCells, measureHeadings } from "./grid/measure.js";
 import { startGrid } from "./grid/univer.js";
 import { debugHandle, type Handle } from "./handle.js";
 import { calculating } from "./show/calculating.js";
+import { fitNumbers } from "./show/fitting.js";
 import { explainOnHover } from "./show/hover.js";
+import { keepInView } from "./show/in-view.js";
 import { type Messages, receiveMessages } from "./show/messages.js";
 import { statusLine } from "./show/status.js";
 import { tintCells } from "./show/tints.js";
@@ -87,10 +93,16 @@ function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string
     say(`Not found: ${unresolved.join(", ")}. Table and column names are those of the headings.`);
   });
   settleTables(book);
+  tellStrayRows(book, say);
+  copySpills(book);
+  askBeforeLeaving(book);
+  refuseBeyondSheet(book, say);
 }
 
 function attachShowing(book: LiveBook, messages: Messages, stage: HTMLElement): void {
   offerChoices(book, stage);
   explainOnHover(book, messages, stage);
+  fitNumbers(book, measureCells);
+  keepInView(book, stage);
   followTheme(book, tintCells(book));
 }

@@ -19,7 +19,7 @@ import { tableResource } from "./table.js";
 
 export const bookId = "greybody-book";
 const spareRows = 2000;
-const spareColumns = 12;
+const spareColumns = 40;
 
 export function bookSnapshot(layout: BookLayout, measure: Measure): IWorkbookData {
   const styles: Record<string, IStyleData> = {};

@@ -1,4 +1,7 @@
-/** Pasting whole rows is welcome: what would land on worked-out cells or headings is left out, the rest goes in. */
+/**
+ * Pasting whole rows is welcome: what would land on worked-out cells or headings is left out, the rest goes in. It
+ * brings values, formulas and number formats; letters, sizes and colours stay those of the cell.
+ */
 import type { ICellData, Nullable } from "@univerjs/core";
 import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/sheets";
 import { ISheetClipboardService } from "@univerjs/sheets-ui";
@@ -24,7 +27,8 @@ export function spareLockedCells(book: LiveBook, firstSay: FirstSay, say: (messa
     const params = info.params as ISetRangeValuesMutationParams;
     let spared = 0;
     for (const [row, cells] of Object.entries(params.cellValue ?? {})) {
-      for (const column of Object.keys(cells as Record<string, Nullable<ICellData>>)) {
+      for (const [column, cell] of Object.entries(cells as Record<string, Nullable<ICellData>>)) {
+        if (cell) keepLooks(book, cell);
         const [r, c] = [Number(row), Number(column)];
         if (contentLock(book, params.subUnitId, { startRow: r, endRow: r, startColumn: c, endColumn: c }) === undefined)
           continue;
@@ -34,4 +38,10 @@ export function spareLockedCells(book: LiveBook, firstSay: FirstSay, say: (messa
     }
     if (spared > 0) say("Pasted, but for the cells that the sheet works out and its headings: those stay as they are.");
   });
+}
+
+function keepLooks(book: LiveBook, cell: ICellData): void {
+  const format = book.workbook.getStyles().getStyleByCell(cell)?.n;
+  if (format) cell.s = { n: format };
+  else delete cell.s;
 }

@@ -10,7 +10,7 @@ import type { TableLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import type { BodyRows } from "../book/resolve.js";
 import { bookId } from "../book/snapshot.js";
-import { anchorCells, followTable, grownRows, type RowShift, spillAnew } from "./table-cells.js";
+import { anchorCells, followTable, grownRows, isFilled, type RowShift, spillAnew } from "./table-cells.js";
 import { HostStep, lastStep } from "./step.js";
 
 // A command on rows runs a second one by range, and either may come first to be settled.
@@ -91,17 +91,8 @@ function insertedAtTop(info: ICommandInfo, before: BodyRows, now: BodyRows): Row
 }
 
 function lastFilledRow(book: LiveBook, table: TableLayout): number {
-  const cells = book.worksheet(table.id).getCellMatrix();
   let row = book.rowsOf(table).lastRow;
-  const filled = (at: number): boolean => {
-    for (let column = 0; column <= table.lastTyped; column++) {
-      const cell = cells.getValue(at, column);
-      if (cell && ((cell.v !== undefined && cell.v !== null && cell.v !== "") || cell.f || cell.si || cell.p))
-        return true;
-    }
-    return false;
-  };
-  while (filled(row + 1)) row++;
+  while (isFilled(book, table, row + 1)) row++;
   return row;
 }
 

@@ -17,6 +17,17 @@ export interface RowShift {
 
 const emptyCell: ICellData = { v: null, f: null, si: null, p: null };
 
+/** Whether anything stands in a row where the table's own columns are. */
+export function isFilled(book: LiveBook, table: TableLayout, row: number): boolean {
+  const cells = book.worksheet(table.id).getCellMatrix();
+  for (let column = 0; column <= table.lastTyped; column++) {
+    const cell = cells.getValue(row, column);
+    if (cell && ((cell.v !== undefined && cell.v !== null && cell.v !== "") || cell.f || cell.si || cell.p))
+      return true;
+  }
+  return false;
+}
+
 /** New rows look like the last one; whatever was pasted where a spill comes is taken away, or it would block the spill. */
 export function grownRows(book: LiveBook, table: TableLayout, oldLast: number, newLast: number): Cells {
   const worksheet = book.worksheet(table.id);

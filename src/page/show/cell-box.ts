@@ -38,7 +38,7 @@ export function cellBox(book: LiveBook, frame: HTMLElement, place: CellPlace): C
 }
 
 /** The first row and column that are not frozen. */
-function frozen(book: LiveBook): { row: number; column: number } {
+export function frozen(book: LiveBook): { row: number; column: number } {
   const { startRow, startColumn } = book.workbook.getActiveSheet().getFreeze();
   return { row: Math.max(0, startRow), column: Math.max(0, startColumn) };
 }

@@ -3,6 +3,7 @@ import { plainMessage } from "../../host/embedded/plain-messages.js";
 import { cellAddress, type CellPlace } from "../book/a1.js";
 import { formColumns } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
+import { plainNumber } from "./fitting.js";
 import type { Messages } from "./messages.js";
 import { columnTitle } from "./tints.js";
 
@@ -10,7 +11,7 @@ export interface CellWords {
   readonly address: string;
   /** The heading of its column with the unit, or the label of its line. */
   readonly header: string | undefined;
-  /** As the cell shows it. */
+  /** As the cell shows it; a number without a format with all its digits. */
   readonly value: string;
   /** Why it shows an error. */
   readonly message: string | undefined;
@@ -20,7 +21,7 @@ export interface CellWords {
 
 export function cellWords(book: LiveBook, messages: Messages, sheetId: string, place: CellPlace): CellWords {
   const worksheet = book.worksheet(sheetId);
-  const shown = worksheet.getCell(place.row, place.column)?.v;
+  const shown = plainNumber(book, sheetId, place.row, place.column) ?? worksheet.getCell(place.row, place.column)?.v;
   const value = shown === undefined || shown === null ? "" : String(shown);
   const isError = /^#(?:[A-Z]+[!?]|N\/A|DIV\/0!)$/.test(value);
   return {

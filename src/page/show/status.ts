@@ -39,7 +39,13 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
     const messageText = said ?? words.message ?? words.hint ?? "";
     // Only what changed is written, or a screen reader would read the same line at every calculation.
     if (cell.textContent !== cellText) cell.textContent = cellText;
-    if (message.textContent !== messageText) message.textContent = messageText;
+    if (message.textContent !== messageText) {
+      message.textContent = messageText;
+      root.scrollTop = 0;
+    }
+    // Longer than the line has room for: the keyboard gets there to scroll.
+    if (root.scrollHeight > root.clientHeight) root.tabIndex = 0;
+    else root.removeAttribute("tabindex");
     root.classList.toggle("gb-status-error", said === undefined && words.message !== undefined);
   };
   return {
