@@ -1,5 +1,11 @@
 /** One button shows or hides a sheet's folded columns: settings that are rarely typed, steps that are rarely read. */
-import { SetColHiddenCommand, SetSpecificColsVisibleCommand, SetWorksheetActiveOperation } from "@univerjs/sheets";
+import {
+  SetColHiddenCommand,
+  SetSelectionsOperation,
+  SetSpecificColsVisibleCommand,
+  SetWorksheetActiveOperation,
+  SheetsSelectionsService,
+} from "@univerjs/sheets";
 import type { TableLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
@@ -30,7 +36,12 @@ export function foldedColumns(book: LiveBook): HTMLElement {
       endColumn,
     }));
     const command = hidden(layout) ? SetSpecificColsVisibleCommand.id : SetColHiddenCommand.id;
-    void book.commands.executeCommand(command, { unitId: bookId, subUnitId: layout.id, ranges });
+    const place = { unitId: bookId, subUnitId: layout.id };
+    const chosen = book.injector.get(SheetsSelectionsService).getCurrentSelections();
+    // The commands choose the columns in place of what was chosen.
+    void book.commands
+      .executeCommand(command, { ...place, ranges })
+      .then(() => book.commands.executeCommand(SetSelectionsOperation.id, { ...place, selections: chosen }));
   }
 
   function draw(): void {
