@@ -85,6 +85,21 @@ export class OpenPage {
     return reports.map((report) => report.shown);
   }
 
+  /** Waits for a cell to be as wanted; the assertion that follows tells what it was instead. */
+  async cellOnce(address: string, wanted: (cell: CellReport) => boolean, sheet = "Readings"): Promise<CellReport> {
+    const until = Date.now() + 15_000;
+    for (;;) {
+      const cell = await this.cell(address, sheet);
+      if (Date.now() > until || wanted(cell)) return cell;
+      await this.page.waitForTimeout(100);
+    }
+  }
+
+  /** Waits for the status line to say this. */
+  async says(words: string): Promise<void> {
+    await this.page.locator(".gb-status", { hasText: words }).waitFor();
+  }
+
   /** Waits for cells to show this; the assertion that follows tells what they showed instead. */
   async becomes(addresses: readonly string[], expected: readonly string[], sheet = "Readings"): Promise<string[]> {
     const until = Date.now() + 15_000;
@@ -117,8 +132,8 @@ export class OpenPage {
     await this.settled();
   }
 
-  async paste(address: string, text: string): Promise<void> {
-    await this.select(address);
+  async paste(address: string, text: string, sheet = "Readings"): Promise<void> {
+    await this.select(address, sheet);
     await this.page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
     await this.page.keyboard.press("Control+v");
     await this.page.waitForTimeout(200);
