@@ -66,11 +66,20 @@ async function pictures(name, options) {
   await page.context().close();
 }
 
-/** What the route works out: rises, loads, limits and grades, with the panel beside it. */
+/** What the route works out, from the rises over similar to the grade as found with its U, with the panel beside it. */
 async function readmePicture() {
-  const page = await openPage({ viewport: { width: 1680, height: 880 } });
+  const page = await openPage({ viewport: { width: 1624, height: 880 } });
   for (let step = 0; step < 2; step++) await page.getByRole("button", { name: "Zoom out" }).click();
-  await scrollRight(page, 2150);
+  await page.waitForTimeout(300);
+  const by = await page.evaluate(() => {
+    const { box, cell, columns } = globalThis.greybody;
+    const letters = (index) =>
+      (index < 26 ? "" : letters(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
+    const titles = Array.from({ length: columns("Route") }, (_, index) => `${letters(index)}6`);
+    const first = titles.find((at) => /^= rise\s+over\s+similar/.test(cell("Route", at).shown));
+    return box(first).x - box("A6").x - box("A6").width;
+  });
+  await scrollRight(page, by);
   await page.screenshot({ path: inRoot("workbooks/page.png") });
   await page.context().close();
 }
