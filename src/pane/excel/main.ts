@@ -2,7 +2,7 @@
  * The page of the shared runtime in Excel: the pane, beside the functions that src/host/excel/functions.ts ties to it.
  * Its first form; the pane that Excel and the page share takes its place.
  */
-import "../../page/styles/tokens.css";
+import "../styles/tokens.css";
 import "../../page/styles/panel.css";
 import "./pane.css";
 import { catalogue } from "../../functions/catalogue.js";

@@ -1,4 +1,4 @@
-/** The colours of look.md as the grid uses them; the pane's are in styles/tokens.css. */
+/** The colours of look.md as the grid uses them; the pane takes them as CSS from styles/tokens.css. */
 
 export interface Tone {
   readonly fill: string;
