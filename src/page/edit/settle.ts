@@ -29,6 +29,11 @@ export function settleTables(book: LiveBook): void {
   };
   remember();
   let settledStep = lastStep(book);
+  book.onOpened(() => {
+    known.clear();
+    remember();
+    settledStep = lastStep(book);
+  });
 
   book.commands.onCommandExecuted((info) => {
     if (info.type !== CommandType.COMMAND) return;

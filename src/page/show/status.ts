@@ -56,6 +56,7 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
       selections.selectionMoveEnd$.subscribe(moved);
       selections.selectionSet$.subscribe(moved);
       messages.onChange(show);
+      book.onOpened(moved);
       show();
     },
   };
