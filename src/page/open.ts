@@ -54,7 +54,7 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   const status = statusLine();
   const busy = calculating();
   const tabs = sheetTabs();
-  const panel = sidePanel(specs, () => dispatchEvent(new Event("resize")));
+  const panel = sidePanel(() => dispatchEvent(new Event("resize")), report);
   const bar = topBar(panel.toggle);
   const frame = buildFrame(root, {
     bar: bar.root,
@@ -82,10 +82,9 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   busy.onDone(status.refresh);
   mendAccessibility(document.body);
   walkRegions([gridRegion(frame.stage, live), region(tabs.root), region(bar.root), region(panel.root, panel.isOpen)]);
-  return {
-    ...debugHandle(live, messages, busy),
-    port: hostPort(live, messages, busy, bookOpener(grid, live, measure)),
-  };
+  const port = hostPort(live, messages, busy, bookOpener(grid, live, measure));
+  void panel.fill(port);
+  return { ...debugHandle(live, messages, busy), port };
 }
 
 function hostPort(

@@ -21,7 +21,9 @@ export function gridRegion(root: HTMLElement, book: LiveBook): Region {
 /** A part whose chosen tab, or else whose first control, takes the focus. */
 export function region(root: HTMLElement, available: () => boolean = () => true): Region {
   const focus = (): void => {
-    for (const control of root.querySelectorAll<HTMLElement>("button:not([tabindex='-1']), input, summary")) {
+    const chosen = root.querySelectorAll<HTMLElement>("[role=tab][aria-selected=true]");
+    const others = root.querySelectorAll<HTMLElement>("button:not([tabindex='-1']), input, summary");
+    for (const control of [...chosen, ...others]) {
       control.focus();
       // A hidden or disabled one does not take it.
       if (document.activeElement === control) return;
