@@ -13,7 +13,7 @@ const needs: Readonly<Record<string, Need>> = {
   time: { column: "time", why: "Images and currents are matched by it." },
   reason: { column: "reason", why: "What was not seen is reported with its reason." },
   "thermal image": { column: "thermal_image", why: "An exception is reported with its image." },
-  "surrounding air": { column: "surrounding_air", why: "A rise is over it." },
+  "surrounding air": { column: "surrounding_air", why: "The rise is taken over it." },
   emissivity: { column: "emissivity", why: `${CORRECT} It stands in Surfaces for the asset's surface, or in this row.` },
   reflected: { column: "reflected", why: `${CORRECT} It stands in Job, or in this row.` },
   "path air": { column: "path_air", why: `${CORRECT} It stands in Job, or in this row.` },

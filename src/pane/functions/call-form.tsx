@@ -63,10 +63,9 @@ export function CallForm({ spec, tools }: FormProps): ReactElement {
           <div className="gp-form">{others.map(field)}</div>
         </details>
       )}
+      <div className="gp-foot">
       <Outcome preview={preview} />
-      <p className="gp-code gp-signature" aria-label="Formula">
-        {formula}
-      </p>
+      <p className="gp-code gp-signature">{formula}</p>
       <div className="gp-buttons">
         <Button appearance="primary" type="submit">
           {asking ? "Write over what is there" : `Insert into ${book.cell?.address ?? "the cell"}`}
@@ -81,6 +80,7 @@ export function CallForm({ spec, tools }: FormProps): ReactElement {
             Leave it
           </Button>
         ) : null}
+      </div>
       </div>
       <p className="gp-note">
         Example: <span className="gp-code">{spec.example.formula}</span> gives {spec.example.shows}

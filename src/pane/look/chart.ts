@@ -23,20 +23,27 @@ export function chart(options: ChartOptions): SVGSVGElement {
   const share = axis === "limit";
   const highest = Math.max(...points.map(({ value, u = 0 }) => value + u), bands.at(-1)?.from ?? 0);
   const lowest = Math.min(0, ...points.map(({ value, u = 0 }) => value - u));
-  const end = highest * 1.12 || 1;
+  const end = highest * 1.05 || 1;
   const lines = points.map((point) => ({ ...point, line: lineOf(point) }));
   const places = bands.map((band) => ({ ...band, to: Math.min(band.to ?? end, end), middle: band.from }));
   const svg = Plot.plot({
     width,
     height: 62 + lineHeight * points.length,
     marginLeft: Math.min(110, 16 + 7.2 * Math.max(...lines.map(({ line }) => line.length))),
-    marginRight: 10,
+    marginRight: 56,
     marginTop: 28,
     marginBottom: 34,
     ariaLabel: options.title,
     ariaDescription: options.alternative,
     style: { background: tones.paper, color: tones.ink, fontFamily: "system-ui, sans-serif", fontSize: "12px" },
-    x: { domain: [lowest, end], label: share ? "share of limit →" : `rise, ${unit} →`, nice: false, ...(share ? { tickFormat: perCent } : {}) },
+    // Most rises are small and one may be large: over a root both can be read, and so can the narrow bands.
+    x: {
+      type: "sqrt",
+      domain: [lowest, end],
+      ticks: ticksOf(bands, end),
+      tickFormat: share ? perCent : (value: number) => String(value),
+      label: `${share ? "share of limit" : `rise, ${unit}`} (square-root scale) →`,
+    },
     y: { domain: lines.map(({ line }) => line), label: null, type: "point", padding: 0.6 },
     marks: [
       Plot.rectX(places, { x1: "from", x2: "to", fill: (band: Band) => fillOf(tones, band.grade), fillOpacity: 0.25 }),
@@ -76,6 +83,15 @@ export function chart(options: ChartOptions): SVGSVGElement {
   });
   svg.setAttribute("role", "img");
   return svg as SVGSVGElement;
+}
+
+/** The edges of the bands, and round numbers beyond the last of them. */
+function ticksOf(bands: readonly Band[], end: number): number[] {
+  const edges = bands.map(({ from }) => from);
+  const last = edges.at(-1) ?? 0;
+  const step = 10 ** Math.floor(Math.log10(end));
+  const round = [1, 2, 3, 4, 5, 6, 7, 8, 9].map((times) => times * step).filter((tick) => tick > last * 1.6 && tick <= end);
+  return [0, ...edges, ...round.filter((_, index) => round.length < 4 || index % 2 === 1)];
 }
 
 /** Two rows may be of one asset. */

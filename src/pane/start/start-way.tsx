@@ -11,8 +11,8 @@ import { mostRows, rowsOf } from "./rows.js";
 import { startSentence } from "./sentence.js";
 
 const aboutCriteria: Readonly<Record<CriteriaChoice, string>> = {
-  "NETA-100.18": "NETA-100.18, over a similar part and over air",
-  house: "house, our own: over air, similar and baseline",
+  "NETA-100.18": "NETA-100.18: similar, air",
+  house: "house (ours): similar, air, baseline",
 };
 
 export function StartWay({ tools }: { tools: PaneTools }): ReactElement {
