@@ -16,7 +16,7 @@ import { mendIndexCache } from "./index-cache.js";
 import { limitFunctions, Refusal } from "./limits.js";
 import { readLiteralsAsWritten } from "./literal-values.js";
 import { prepareFormula } from "./prepare.js";
-import { hasTooManyOperators } from "./tokens.js";
+import { hasTooManyOperators } from "../tokens.js";
 import { errorValue } from "./values.js";
 
 /**

@@ -35,8 +35,10 @@ export interface LiveBook {
   readonly rowsOf: (table: TableLayout) => BodyRows;
   /** Told when another book has taken the open one's place; what was read of the layout before is void then. */
   onOpened(listener: () => void): void;
-  /** Takes over the workbook that now bears the book's id. */
-  adopt(layout: BookLayout): void;
+  /** False while another book takes the open one's place: the grid then speaks of sheets that are gone. */
+  isOpen(): boolean;
+  /** Lets `swap` put another workbook under the book's id, then takes that over. */
+  replace(layout: BookLayout, swap: () => void): void;
   /** Which table column a body cell belongs to. */
   bodyColumn(sheetId: string, place: CellPlace): ColumnPlace | undefined;
 }
@@ -45,6 +47,7 @@ export function liveBook(grid: Grid, first: BookLayout): LiveBook {
   const injector = grid.univer.__getInjector();
   const listeners = new Set<() => void>();
   let open = opened(injector, first);
+  let replacing = false;
   const manager = injector.get(TableManager);
   const rowsOf = (table: TableLayout): BodyRows => {
     const range = manager.getTableById(bookId, table.tableId)?.getRange();
@@ -76,8 +79,15 @@ export function liveBook(grid: Grid, first: BookLayout): LiveBook {
     onOpened: (listener) => {
       listeners.add(listener);
     },
-    adopt: (layout) => {
-      open = opened(injector, layout);
+    isOpen: () => !replacing,
+    replace: (layout, swap) => {
+      replacing = true;
+      try {
+        swap();
+        open = opened(injector, layout);
+      } finally {
+        replacing = false;
+      }
       for (const listener of listeners) listener();
     },
     bodyColumn: (sheetId, place) => {

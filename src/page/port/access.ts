@@ -7,7 +7,7 @@ import { IRenderManagerService } from "@univerjs/engine-render";
 import type { Cell, CellError, Grid } from "../../functions/contract.js";
 import { NAMESPACE } from "../../functions/describe.js";
 import type { GridAccess } from "../../host/embedded/grid-access.js";
-import { plainMessage } from "../../host/embedded/plain-messages.js";
+import { plainMessage } from "../../host/plain-messages.js";
 import type { CellAt, Stop, Theme } from "../../host/port.js";
 import type { BookDescription } from "../../templates/contract.js";
 import type { LiveBook } from "../book/live.js";

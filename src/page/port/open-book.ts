@@ -14,8 +14,9 @@ export function bookOpener(grid: Grid, book: LiveBook, measure: Measure): (descr
     // A fault of the description shows here, while the old book still stands.
     const snapshot = bookSnapshot(layout, measure);
     edition++;
-    grid.univer.__getInjector().get(IUniverInstanceService).disposeUnit(bookId);
-    grid.univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
-    book.adopt(layout);
+    book.replace(layout, () => {
+      book.injector.get(IUniverInstanceService).disposeUnit(bookId);
+      grid.univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
+    });
   };
 }

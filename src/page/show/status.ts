@@ -64,6 +64,7 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
 
 /** The selected cell of the sheet that is shown. */
 export function activeCell(book: LiveBook): CellPlace | undefined {
+  if (!book.isOpen()) return undefined;
   const primary = book.injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
   return primary ? { row: primary.actualRow, column: primary.actualColumn } : undefined;
 }
