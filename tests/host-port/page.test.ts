@@ -17,8 +17,8 @@ describeInBrowser("The host port in the page", () => {
     open = await (await OpenPage.open("small")).ready();
   });
   afterAll(async () => {
-    expect(open.faults).toEqual([]);
     await open.close();
+    expect(open.faults).toEqual([]);
   });
 
   /** Each test has its own book, opened through the port in place of the last. */
