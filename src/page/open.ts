@@ -81,9 +81,22 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   status.attach(live, messages);
   busy.onDone(status.refresh);
   mendAccessibility(document.body);
-  walkRegions([gridRegion(frame.stage, live), region(tabs.root), region(bar.root), region(panel.root, panel.isOpen)]);
+  const gridPart = gridRegion(frame.stage, live);
+  const panelPart = region(panel.root, panel.isOpen, { remembers: true });
+  walkRegions([gridPart, region(tabs.root), region(bar.root), panelPart]);
   const port = hostPort(live, messages, busy, bookOpener(grid, live, measure));
-  void panel.fill(port);
+  void panel.fill({
+    ...port,
+    // Who goes to a cell from the pane wants to see it and to type there.
+    goTo: async (cell) => {
+      const gone = await port.goTo(cell);
+      if (gone.ok) {
+        panel.giveWay();
+        gridPart.focus();
+      }
+      return gone;
+    },
+  });
   return { ...debugHandle(live, messages, busy), port };
 }
 

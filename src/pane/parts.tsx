@@ -1,4 +1,5 @@
 /** Small parts that several ways are made of. */
+import { Button } from "@fluentui/react-components";
 import type { ReactElement, ReactNode } from "react";
 import { gradeBars } from "./tones.js";
 
@@ -8,6 +9,16 @@ export function Sentence({ announces, children }: { announces: boolean; children
     <p className="gp-sentence" {...(announces ? { role: "status" } : {})}>
       {children}
     </p>
+  );
+}
+
+/** The next sensible action: the only filled button of a way. */
+export function Next(props: { type?: "submit"; press?: () => void; off?: boolean; children: ReactNode }): ReactElement {
+  const { type = "button", press, off = false, children } = props;
+  return (
+    <Button appearance="primary" className="gp-next" type={type} disabledFocusable={off} onClick={press}>
+      {children}
+    </Button>
   );
 }
 

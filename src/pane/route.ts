@@ -22,17 +22,16 @@ export function numberOf(cell: Cell | undefined): number | undefined {
   return typeof cell === "number" ? cell : undefined;
 }
 
-
 /** Whether anything was typed in the row. */
 export function isFilled(row: RowRecord, table: TableInfo): boolean {
   return table.columns.some(({ computed, key }) => !computed && words(row[key]) !== "");
 }
 
 export function foundGrade(row: RowRecord): number | undefined {
-  return gradeOf(row["grade_found"]);
+  return gradeOf(row.grade_found);
 }
 
 /** "MSB-Q3, feeder to hall 2": how a person calls a row. */
 export function nameOf(row: RowRecord): string {
-  return [words(row["asset_id"]), words(row["component"])].filter((part) => part !== "").join(", ");
+  return [words(row.asset_id), words(row.component)].filter((part) => part !== "").join(", ");
 }

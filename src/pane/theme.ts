@@ -85,22 +85,19 @@ export function tonesOf(theme: Theme): Tones {
 /** Set on the pane itself: Excel's theme need not be the system's. */
 export function paneVariables(theme: Theme): CSSProperties {
   const tones = tonesOf(theme);
-  const grades = tones.grades.flatMap(({ fill, ink: onFill }, index) => [
-    [`--grade-${String(index + 1)}`, fill],
-    [`--on-grade-${String(index + 1)}`, onFill],
-  ]);
-  return {
-    colorScheme: theme,
-    ...Object.fromEntries([
-      ["--paper", tones.paper],
-      ["--ink", tones.ink],
-      ["--muted", tones.muted],
-      ["--accent", tones.accent],
-      ["--on-accent", tones.paper],
-      ["--line", tones.line],
-      ["--soft", tones.computed],
-      ["--trouble", tones.trouble],
-      ...grades,
-    ]),
+  const variables: Record<`--${string}`, string> = {
+    "--paper": tones.paper,
+    "--ink": tones.ink,
+    "--muted": tones.muted,
+    "--accent": tones.accent,
+    "--on-accent": tones.paper,
+    "--line": tones.line,
+    "--soft": tones.computed,
+    "--trouble": tones.trouble,
   };
+  tones.grades.forEach(({ fill, ink: onFill }, index) => {
+    variables[`--grade-${index + 1}`] = fill;
+    variables[`--on-grade-${index + 1}`] = onFill;
+  });
+  return { colorScheme: theme, ...variables };
 }

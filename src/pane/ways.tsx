@@ -24,7 +24,13 @@ const outlines: Readonly<Record<Way, string>> = {
 export function WayIcon({ way }: { readonly way: Way }): ReactElement {
   return (
     <svg className="gp-icon" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true" focusable="false">
-      <path d={outlines[way]} fill="none" stroke="currentColor" strokeWidth={way === "look" ? 2 : 1.5} strokeLinecap="round" />
+      <path
+        d={outlines[way]}
+        fill="none"
+        stroke="currentColor"
+        strokeWidth={way === "look" ? 2 : 1.5}
+        strokeLinecap="round"
+      />
     </svg>
   );
 }

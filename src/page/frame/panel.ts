@@ -8,6 +8,8 @@ export interface Panel {
   /** Stands in the bar: shows and hides the panel. */
   readonly toggle: HTMLButtonElement;
   readonly isOpen: () => boolean;
+  /** Folds away where it would cover the grid. */
+  readonly giveWay: () => void;
   /** Puts the pane in; until then its place is kept. */
   readonly fill: (port: HostPort) => Promise<void>;
 }
@@ -58,6 +60,9 @@ export function sidePanel(layoutChanged: () => void, report: Trouble["report"]):
     root,
     toggle,
     isOpen: () => !root.hidden,
+    giveWay: () => {
+      if (matchMedia(narrow).matches) set(false);
+    },
     fill: async (port) => {
       try {
         const { mountPane } = await import(/* webpackChunkName: "pane" */ "../../pane/mount.js");

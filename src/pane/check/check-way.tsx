@@ -2,7 +2,7 @@
 import { Button } from "@fluentui/react-components";
 import { type ReactElement, useMemo, useState } from "react";
 import type { CellAt } from "../../host/port.js";
-import { Grade, Line, Note, Sentence } from "../parts.js";
+import { Grade, Line, Next, Note, Sentence } from "../parts.js";
 import { foundGrade, isFilled, words } from "../route.js";
 import type { PaneTools } from "../tools.js";
 import { count } from "../words.js";
@@ -16,13 +16,17 @@ export function CheckWay({ tools }: { tools: PaneTools }): ReactElement {
   const { book, port, say } = tools;
   const { cell, route } = book;
   const [shown, setShown] = useState(most);
-  const all = useMemo(() => (route === undefined ? [] : findingsOf(route)), [route]);
+  const all = useMemo(() => (route === undefined ? [] : findingsOf(route, book.fields)), [route, book.fields]);
   const row = useMemo(() => {
     if (route === undefined || cell?.row?.table !== route.table.name) return undefined;
     const { index } = cell.row;
     const record = route.rows[index] ?? cell.row.record;
-    return { record, index, findings: isFilled(record, route.table) ? findingsOfRow(route.table, record, index) : [] };
-  }, [route, cell]);
+    return {
+      record,
+      index,
+      findings: isFilled(record, route.table) ? findingsOfRow(route.table, record, index, book.fields) : [],
+    };
+  }, [route, cell, book.fields]);
   const go = async (at: CellAt): Promise<void> => {
     const gone = await port.goTo(at);
     if (!gone.ok) say(gone.message);
@@ -44,19 +48,17 @@ export function CheckWay({ tools }: { tools: PaneTools }): ReactElement {
       )}
       {grade === undefined ? null : (
         <p>
-          As found: <Grade grade={grade} words={words(row?.record["grade_found"])} />
+          As found: <Grade grade={grade} words={words(row?.record.grade_found)} />
         </p>
       )}
-      {next === undefined ? null : (
-        <Button appearance="primary" onClick={() => void go(next.at)}>
-          Go to the first: {next.where}
-        </Button>
-      )}
+      {next === undefined ? null : <Next press={() => void go(next.at)}>Go to the first: {next.where}</Next>}
       {row === undefined || row.findings.length === 0 ? null : (
-        <FindingList title={`This row`} findings={row.findings} go={go} withPlace={false} />
+        <FindingList title="This row" findings={row.findings} go={go} withPlace={false} />
       )}
       {route === undefined ? (
-        <Note>Check reads the computed columns of a route; the workbook has none. Errors are explained in any cell.</Note>
+        <Note>
+          Check reads the computed columns of a route; the workbook has none. Errors are explained in any cell.
+        </Note>
       ) : (
         <FindingList title="The route, worst first" findings={all.slice(0, shown)} go={go} withPlace />
       )}

@@ -2,6 +2,8 @@
 
 interface Need {
   readonly column: string;
+  /** The job's field that stands for every row without a value of its own. */
+  readonly field?: string;
   readonly why: string;
 }
 
@@ -14,9 +16,12 @@ const needs: Readonly<Record<string, Need>> = {
   reason: { column: "reason", why: "What was not seen is reported with its reason." },
   "thermal image": { column: "thermal_image", why: "An exception is reported with its image." },
   "surrounding air": { column: "surrounding_air", why: "The rise is taken over it." },
-  emissivity: { column: "emissivity", why: `${CORRECT} It stands in Surfaces for the asset's surface, or in this row.` },
-  reflected: { column: "reflected", why: `${CORRECT} It stands in Job, or in this row.` },
-  "path air": { column: "path_air", why: `${CORRECT} It stands in Job, or in this row.` },
+  emissivity: {
+    column: "emissivity",
+    why: `${CORRECT} It stands in Surfaces for the asset's surface, or in this row.`,
+  },
+  reflected: { column: "reflected", field: "job_reflected", why: `${CORRECT} It stands in Job, or in this row.` },
+  "path air": { column: "path_air", field: "job_path_air", why: `${CORRECT} It stands in Job, or in this row.` },
   "window temperature": { column: "window_temp", why: CORRECT },
   "set emissivity": { column: "set_emissivity", why: "Readings corrected in the camera are first taken back with it." },
 };
@@ -32,6 +37,10 @@ function ofPhase(need: string): Need | undefined {
 
 export function columnOfNeed(need: string): string {
   return (needs[need] ?? ofPhase(need))?.column ?? "remarks";
+}
+
+export function fieldOfNeed(need: string): string | undefined {
+  return needs[need]?.field;
 }
 
 export function whyNeeded(need: string): string {

@@ -5,6 +5,7 @@ import type { FunctionSpec } from "../../functions/contract.js";
 import { signature } from "../../functions/describe.js";
 import { sourcesInWords } from "../../functions/about.js";
 import { callFormula } from "../../host/call.js";
+import { Next } from "../parts.js";
 import type { PaneTools } from "../tools.js";
 import { ArgumentField } from "./argument-field.js";
 import { Outcome } from "./outcome.js";
@@ -36,7 +37,7 @@ export function CallForm({ spec, tools }: FormProps): ReactElement {
     <ArgumentField
       key={argument.name}
       argument={argument}
-      units={typed["units"]?.toUpperCase() === "F" ? "F" : "C"}
+      units={typed.units?.toUpperCase() === "F" ? "F" : "C"}
       value={typed[argument.name] ?? ""}
       change={(value) => {
         setTyped({ ...typed, [argument.name]: value });
@@ -64,23 +65,23 @@ export function CallForm({ spec, tools }: FormProps): ReactElement {
         </details>
       )}
       <div className="gp-foot">
-      <Outcome preview={preview} />
-      <p className="gp-code gp-signature">{formula}</p>
-      <div className="gp-buttons">
-        <Button appearance="primary" type="submit">
-          {asking ? "Write over what is there" : `Insert into ${book.cell?.address ?? "the cell"}`}
-        </Button>
-        {asking ? (
-          <Button
-            appearance="subtle"
-            onClick={() => {
-              setAsking(false);
-            }}
-          >
-            Leave it
-          </Button>
-        ) : null}
-      </div>
+        <Outcome preview={preview} />
+        <p className="gp-code gp-signature">{formula}</p>
+        <div className="gp-buttons">
+          <Next type="submit">
+            {asking ? "Write over what is there" : `Insert into ${book.cell?.address ?? "the cell"}`}
+          </Next>
+          {asking ? (
+            <Button
+              appearance="subtle"
+              onClick={() => {
+                setAsking(false);
+              }}
+            >
+              Leave it
+            </Button>
+          ) : null}
+        </div>
       </div>
       <p className="gp-note">
         Example: <span className="gp-code">{spec.example.formula}</span> gives {spec.example.shows}

@@ -33,7 +33,11 @@ export function FunctionsWay({ tools, specs }: { tools: PaneTools; specs: readon
         />
       </Field>
       <p className="gp-note" role="status">
-        {wanted.trim() === "" ? "" : found.length === 0 ? "No function with these words." : `${String(found.length)} of ${String(specs.length)}`}
+        {wanted.trim() === ""
+          ? ""
+          : found.length === 0
+            ? "No function with these words."
+            : `${String(found.length)} of ${String(specs.length)}`}
       </p>
       {byTopic(found).map(([topic, own]) => (
         <section key={topic} aria-label={topic}>

@@ -9,7 +9,11 @@ const mostRows = 6;
 export function Outcome({ preview }: { preview: Grid | undefined }): ReactElement {
   return (
     <div className="gp-outcome" role="status" aria-label="Result">
-      {preview === undefined ? <p className="gp-note">Type an argument: a number, a word or a cell such as B3.</p> : <Shown grid={preview} />}
+      {preview === undefined ? (
+        <p className="gp-note">Type an argument: a number, a word or a cell such as B3.</p>
+      ) : (
+        <Shown grid={preview} />
+      )}
     </div>
   );
 }

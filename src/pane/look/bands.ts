@@ -14,7 +14,12 @@ export interface Band {
   readonly words: string;
 }
 
-const references: Readonly<Record<Axis, string>> = { similar: "similar", air: "ambient", limit: "limit", indirect: "similar" };
+const references: Readonly<Record<Axis, string>> = {
+  similar: "similar",
+  air: "ambient",
+  limit: "limit",
+  indirect: "similar",
+};
 
 const fieldOf: Readonly<Record<Axis, string>> = {
   similar: "job_criteria",

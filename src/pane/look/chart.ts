@@ -2,7 +2,7 @@
 import * as Plot from "@observablehq/plot";
 import { gradeBars, type Tones } from "../tones.js";
 import type { Band } from "./bands.js";
-import type { Axis, Point } from "./points.js";
+import { type Axis, perCent, type Point, valueInWords } from "./points.js";
 
 export interface ChartOptions {
   readonly axis: Axis;
@@ -44,7 +44,7 @@ export function chart(options: ChartOptions): SVGSVGElement {
       tickFormat: share ? perCent : (value: number) => String(value),
       label: `${share ? "share of limit" : `rise, ${unit}`} (square-root scale) →`,
     },
-    y: { domain: lines.map(({ line }) => line), label: null, type: "point", padding: 0.6 },
+    y: { domain: lines.map(({ line }) => line), label: null, type: "point", padding: 0.6, tickSize: 0 },
     marks: [
       Plot.rectX(places, { x1: "from", x2: "to", fill: (band: Band) => fillOf(tones, band.grade), fillOpacity: 0.25 }),
       Plot.text(places, {
@@ -59,12 +59,18 @@ export function chart(options: ChartOptions): SVGSVGElement {
       Plot.ruleX(places, { x: "from", stroke: tones.line }),
       Plot.ruleY(
         lines.filter(({ u }) => u !== undefined),
-        { y: "line", x1: (point: Point) => point.value - (point.u ?? 0), x2: (point: Point) => point.value + (point.u ?? 0), stroke: tones.muted, strokeWidth: 2 },
+        {
+          y: "line",
+          x1: (point: Point) => point.value - (point.u ?? 0),
+          x2: (point: Point) => point.value + (point.u ?? 0),
+          stroke: tones.muted,
+          strokeWidth: 2,
+        },
       ),
       Plot.dot(lines, {
         x: "value",
         y: "line",
-        r: 5.5,
+        r: 4.5,
         fill: (point: Point) => fillOf(tones, point.grade),
         stroke: tones.ink,
         strokeWidth: 1.25,
@@ -81,6 +87,8 @@ export function chart(options: ChartOptions): SVGSVGElement {
       }),
     ],
   });
+  // As one image it has its alternative; the names of its parts would say "dot" and "rule".
+  for (const part of svg.querySelectorAll("g[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("role", "img");
   return svg as SVGSVGElement;
 }
@@ -90,7 +98,9 @@ function ticksOf(bands: readonly Band[], end: number): number[] {
   const edges = bands.map(({ from }) => from);
   const last = edges.at(-1) ?? 0;
   const step = 10 ** Math.floor(Math.log10(end));
-  const round = [1, 2, 3, 4, 5, 6, 7, 8, 9].map((times) => times * step).filter((tick) => tick > last * 1.6 && tick <= end);
+  const round = [1, 2, 3, 4, 5, 6, 7, 8, 9]
+    .map((times) => times * step)
+    .filter((tick) => tick > last * 1.6 && tick <= end);
   return [0, ...edges, ...round.filter((_, index) => round.length < 4 || index % 2 === 1)];
 }
 
@@ -101,12 +111,4 @@ function lineOf({ asset, sheetRow }: Point): string {
 
 function fillOf(tones: Tones, grade: number): string {
   return tones.grades[grade - 1]?.fill ?? tones.paper;
-}
-
-function perCent(share: number): string {
-  return `${String(Math.round(share * 100))} %`;
-}
-
-export function valueInWords({ axis, value }: Point): string {
-  return axis === "limit" ? perCent(value) : value.toFixed(1);
 }

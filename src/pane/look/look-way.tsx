@@ -1,9 +1,8 @@
 /** Look: the route by severity. */
-import { Button } from "@fluentui/react-components";
 import { type ReactElement, useEffect, useMemo, useState } from "react";
 import type { HostPort } from "../../host/port.js";
 import { unitOf } from "../../functions/units.js";
-import { Line, Note, Sentence } from "../parts.js";
+import { Line, Next, Note, Sentence } from "../parts.js";
 import { numberOf } from "../route.js";
 import { tonesOf } from "../theme.js";
 import type { Tones } from "../tones.js";
@@ -33,9 +32,7 @@ export function LookWay({ tools }: { tools: PaneTools }): ReactElement {
     <>
       <Sentence announces={tools.announces}>{lookSentence(looked)}</Sentence>
       {first === undefined ? null : (
-        <Button appearance="primary" onClick={() => void goToRow(first.row)}>
-          {`Go to the worst: row ${String(first.sheetRow)}`}
-        </Button>
+        <Next press={() => void goToRow(first.row)}>{`Go to the worst: row ${String(first.sheetRow)}`}</Next>
       )}
       {axes.map((axis) => {
         const points = looked?.points.filter((point) => point.axis === axis) ?? [];

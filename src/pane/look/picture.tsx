@@ -5,9 +5,9 @@ import { Grade } from "../parts.js";
 import type { Tones } from "../tones.js";
 import { useWidth } from "../wide.js";
 import type { Band } from "./bands.js";
-import { chart, valueInWords } from "./chart.js";
+import { chart } from "./chart.js";
 import { savePng, saveSvg } from "./export.js";
-import type { Axis, Point } from "./points.js";
+import { type Axis, type Point, valueInWords } from "./points.js";
 import { alternativeOf, subtitleOf, titleOf } from "./words.js";
 
 export interface PictureProps {
@@ -74,14 +74,22 @@ export function Picture(props: PictureProps): ReactElement {
               {points.map((point) => (
                 <tr key={point.sheetRow}>
                   <td>
-                    <button type="button" className="gp-link" onClick={() => { go(point); }}>
+                    <button
+                      type="button"
+                      className="gp-link"
+                      onClick={() => {
+                        go(point);
+                      }}
+                    >
                       {point.sheetRow}
                     </button>
                   </td>
                   <td>{point.name}</td>
                   <td>{point.hottest}</td>
                   <td className="gp-number">{`${point.atLeast ? "≥ " : ""}${valueInWords(point)}`}</td>
-                  <td className="gp-number">{point.u === undefined ? "" : valueInWords({ ...point, value: point.u })}</td>
+                  <td className="gp-number">
+                    {point.u === undefined ? "" : valueInWords({ ...point, value: point.u })}
+                  </td>
                   <td>
                     <Grade grade={point.grade} words={point.words} />
                     {point.governs ? " governs" : ""}
@@ -93,7 +101,12 @@ export function Picture(props: PictureProps): ReactElement {
         </div>
       </details>
       <div className="gp-buttons">
-        <Button size="small" onClick={() => { if (svg !== undefined) saveSvg(svg, `greybody-${axis}`); }}>
+        <Button
+          size="small"
+          onClick={() => {
+            if (svg !== undefined) saveSvg(svg, `greybody-${axis}`);
+          }}
+        >
           Save as SVG
         </Button>
         <Button size="small" onClick={png}>

@@ -61,20 +61,20 @@ export function look({ table, rows }: TableContent): Looked {
     .map(({ record, row }) => ({
       row,
       name: nameOf(record),
-      why: words(record["remarks"]) || words(record["grade_found"]) || "no grade",
+      why: words(record.remarks) || words(record.grade_found) || "no grade",
     }));
   points.sort((one, other) => other.grade - one.grade || other.value - one.value || one.row - other.row);
   return { points, ungraded, exceptions: exceptions.length };
 }
 
 function isException(record: RowRecord): boolean {
-  return words(record["status"]) === "exception" || (foundGrade(record) ?? 0) >= 1;
+  return words(record.status) === "exception" || (foundGrade(record) ?? 0) >= 1;
 }
 
 function pointOf(axis: Axis, record: RowRecord, row: number, firstRow: number): Point[] {
   const key = keys[axis];
   // What is seen indirectly is graded by a table of its own.
-  const direct = words(record["view"]) === "direct";
+  const direct = words(record.view) === "direct";
   if ((axis === "indirect" && direct) || (axis === "similar" && !direct)) return [];
   const value = numberOf(record[key.value]);
   const grade = gradeOf(record[key.grade]);
@@ -84,15 +84,15 @@ function pointOf(axis: Axis, record: RowRecord, row: number, firstRow: number): 
       axis,
       sheetRow: firstRow + row + 1,
       row,
-      asset: words(record["asset_id"]) || `Row ${String(firstRow + row + 1)}`,
+      asset: words(record.asset_id) || `Row ${String(firstRow + row + 1)}`,
       name: nameOf(record),
-      hottest: words(record["hottest"]),
+      hottest: words(record.hottest),
       value,
       u: uncertaintyOf(words(record[key.u])),
-      atLeast: words(record["limit_reading"]) !== "",
+      atLeast: words(record.limit_reading) !== "",
       grade,
       words: words(record[key.grade]),
-      governs: words(record["judged_by"]) === key.judgedBy,
+      governs: words(record.judged_by) === key.judgedBy,
     },
   ];
 }
@@ -102,4 +102,12 @@ function uncertaintyOf(text: string): number | undefined {
   const [, digits, share] = /± ([\d.]+) ?(%?)/.exec(text) ?? [];
   if (digits === undefined) return undefined;
   return share === "%" ? Number(digits) / 100 : Number(digits);
+}
+
+export function perCent(share: number): string {
+  return `${String(Math.round(share * 100))} %`;
+}
+
+export function valueInWords({ axis, value }: Pick<Point, "axis" | "value">): string {
+  return axis === "limit" ? perCent(value) : value.toFixed(1);
 }

@@ -1,7 +1,6 @@
 /** The picture in words: its title says the finding, the subtitle the conditions, the alternative what matters in numbers. */
 import { count } from "../words.js";
-import { valueInWords } from "./chart.js";
-import type { Axis, Point } from "./points.js";
+import { type Axis, type Point, valueInWords } from "./points.js";
 
 const over: Readonly<Record<Axis, string>> = {
   similar: "over a similar part",

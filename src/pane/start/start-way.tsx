@@ -5,7 +5,7 @@ import type { Units } from "../../functions/units.js";
 import { CRITERIA_CHOICES } from "../../templates/route/job.js";
 import { type CriteriaChoice, newRoute } from "../../templates/route/new.js";
 import { Cautions } from "../cautions.js";
-import { Note, Sentence } from "../parts.js";
+import { Next, Note, Sentence } from "../parts.js";
 import type { PaneTools } from "../tools.js";
 import { mostRows, rowsOf } from "./rows.js";
 import { startSentence } from "./sentence.js";
@@ -96,9 +96,9 @@ function NewRouteForm({ tools }: { tools: PaneTools }): ReactElement {
         </div>
       ) : null}
       <div className="gp-buttons">
-        <Button appearance="primary" type="submit" disabledFocusable={rows === undefined || making}>
+        <Next type="submit" off={rows === undefined || making}>
           {asking ? "Replace the open workbook" : "Make the route"}
-        </Button>
+        </Next>
         {asking ? (
           <Button appearance="subtle" onClick={() => setAsking(false)}>
             Keep it
