@@ -4,6 +4,7 @@ import { createRoot } from "react-dom/client";
 import { catalogue } from "../functions/catalogue.js";
 import type { HostPort } from "../host/port.js";
 import { Pane } from "./pane.js";
+import type { PaneTools } from "./tools.js";
 import type { Way } from "./ways.js";
 
 export interface MountOptions {
@@ -11,13 +12,17 @@ export interface MountOptions {
   readonly first?: Way;
   /** The pane reads the selected cell out itself: where the host has no such line. */
   readonly announces: boolean;
+  readonly lookThrough?: PaneTools["lookThrough"];
 }
 
 export interface MountedPane {
   readonly show: (way: Way) => void;
 }
 
-export function mountPane(place: HTMLElement, { port, first = "start", announces }: MountOptions): MountedPane {
+export function mountPane(
+  place: HTMLElement,
+  { port, first = "start", announces, lookThrough }: MountOptions,
+): MountedPane {
   const listeners = new Set<(way: Way) => void>();
   const onAsked = (listener: (way: Way) => void): (() => void) => {
     listeners.add(listener);
@@ -26,7 +31,14 @@ export function mountPane(place: HTMLElement, { port, first = "start", announces
     };
   };
   createRoot(place).render(
-    <Pane port={port} specs={catalogue} first={first} announces={announces} onAsked={onAsked} />,
+    <Pane
+      port={port}
+      specs={catalogue}
+      first={first}
+      announces={announces}
+      lookThrough={lookThrough}
+      onAsked={onAsked}
+    />,
   );
   return {
     show: (way) => {

@@ -20,11 +20,12 @@ export interface PaneProps {
   readonly first: Way;
   /** Where there is no line of the host's own that reads the selected cell out. */
   readonly announces: boolean;
+  readonly lookThrough: PaneTools["lookThrough"];
   /** Another way was asked for from outside (the ribbon). */
   readonly onAsked: (listener: (way: Way) => void) => () => void;
 }
 
-export function Pane({ port, specs, first, announces, onAsked }: PaneProps): ReactElement {
+export function Pane({ port, specs, first, announces, lookThrough, onAsked }: PaneProps): ReactElement {
   const theme = useTheme(port);
   const [way, setWay] = useState(first);
   const { book, refresh } = useBook(port);
@@ -40,7 +41,7 @@ export function Pane({ port, specs, first, announces, onAsked }: PaneProps): Rea
     setWay(chosen);
     body.current?.scrollTo(0, 0);
   }, []);
-  const tools: PaneTools = { port, book, say, refresh, announces, goTo: choose };
+  const tools: PaneTools = { port, book, say, refresh, announces, lookThrough };
 
   return (
     <FluentProvider theme={paneTheme(theme)} className="gp-pane" style={paneVariables(theme)}>

@@ -1,7 +1,7 @@
 /** What every way is given. */
 import type { HostPort } from "../host/port.js";
 import type { Book } from "./book.js";
-import type { Way } from "./ways.js";
+import type { SheetErrors } from "./check/sheet-errors.js";
 
 export interface PaneTools {
   readonly port: HostPort;
@@ -12,5 +12,6 @@ export interface PaneTools {
   readonly refresh: () => void;
   /** The sentence on top is read out when it changes. */
   readonly announces: boolean;
-  readonly goTo: (way: Way) => void;
+  /** Finds the failing cells of the sheet in front, where the host can. */
+  readonly lookThrough: (() => Promise<SheetErrors>) | undefined;
 }

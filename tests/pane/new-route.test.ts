@@ -79,10 +79,10 @@ describeInBrowser("A new route in °F, without a mouse", () => {
 
   test("is filled by typing and checked: the sentence counts, a line leads to its cell", async () => {
     await intoGrid(page);
-    await page.type("A4", "Q3", "Assets");
-    await page.type("E4", "tape", "Assets");
-    await page.type("A4", "tape", "Surfaces");
-    await page.type("B4", "0.95", "Surfaces");
+    await page.type("A5", "Q3", "Assets");
+    await page.type("E5", "tape", "Assets");
+    await page.type("A5", "tape", "Surfaces");
+    await page.type("B5", "0.95", "Surfaces");
     const { first } = await page.table("Readings");
     await page.select(`A${first}`, "Route");
     await typeRow(page, [

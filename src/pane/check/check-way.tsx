@@ -7,6 +7,7 @@ import { foundGrade, isFilled, words } from "../route.js";
 import type { PaneTools } from "../tools.js";
 import { count } from "../words.js";
 import { type Finding, findingsOf, findingsOfRow } from "./findings.js";
+import { SheetErrorList } from "./sheet-errors.js";
 import { checkSentence } from "./sentence.js";
 
 /** A list that nobody reads to its end is cut, and says so. */
@@ -62,6 +63,7 @@ export function CheckWay({ tools }: { tools: PaneTools }): ReactElement {
       ) : (
         <FindingList title="The route, worst first" findings={all.slice(0, shown)} go={go} withPlace />
       )}
+      {tools.lookThrough === undefined ? null : <SheetErrorList lookThrough={tools.lookThrough} go={go} />}
       {all.length <= shown ? null : (
         <Button onClick={() => setShown(shown + most)}>{`Show more of ${count(all.length, "finding")}`}</Button>
       )}
