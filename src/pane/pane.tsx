@@ -46,7 +46,7 @@ export function Pane({ port, specs, first, announces, lookThrough, onAsked }: Pa
   return (
     <FluentProvider theme={paneTheme(theme)} className="gp-pane" style={paneVariables(theme)}>
       <WayTabs way={way} choose={choose} />
-      <div className="gp-body" ref={body} role="tabpanel" id="gp-way" aria-labelledby={`gp-tab-${way}`}>
+      <div className="gp-body" ref={body} role="tabpanel" tabIndex={0} id="gp-way" aria-labelledby={`gp-tab-${way}`}>
         <Content way={way} tools={tools} specs={specs} />
         <p className="gp-said" role="status">
           {said}

@@ -5,7 +5,7 @@ import { OpenPage } from "../support/page.js";
 
 const focused = (page: OpenPage): Promise<string> =>
   page.page.evaluate(
-    () => document.activeElement?.closest("[role=tablist], .gb-bar, .gb-panel, .gb-stage")?.className ?? "",
+    () => document.activeElement?.closest(".gb-tabs, .gb-bar, .gb-panel, .gb-stage")?.className ?? "",
   );
 
 describeInBrowser("The page around the grid", () => {
