@@ -97,11 +97,8 @@ export function chart(options: ChartOptions): SVGSVGElement {
 function ticksOf(bands: readonly Band[], end: number): number[] {
   const edges = bands.map(({ from }) => from);
   const last = edges.at(-1) ?? 0;
-  const step = 10 ** Math.floor(Math.log10(end));
-  const round = [1, 2, 3, 4, 5, 6, 7, 8, 9]
-    .map((times) => times * step)
-    .filter((tick) => tick > last * 1.6 && tick <= end);
-  return [0, ...edges, ...round.filter((_, index) => round.length < 4 || index % 2 === 1)];
+  const round = [1, 10, 100, 1000].flatMap((power) => [power, 2 * power, 5 * power]);
+  return [0, ...edges, ...round.filter((tick) => tick > last * 1.6 && tick <= end)];
 }
 
 /** Two rows may be of one asset. */
