@@ -54,7 +54,8 @@ function writeArgument(spec: ArgumentSpec, argument: Argument): string {
     return mayBeZero(spec) ? `IF(${argument.reference}="","",${argument.reference})` : argument.reference;
   const { value } = argument;
   if (typeof value === "string") return `"${value.replaceAll('"', '""')}"`;
-  return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
+  // A form gives numbers, texts and TRUE or FALSE; JSON writes the rest of them as Excel reads them.
+  return typeof value === "boolean" ? String(value).toUpperCase() : JSON.stringify(value);
 }
 
 /** Excel hands an empty cell of a range over as 0: where 0 means something, a bare reference would be read as it. */

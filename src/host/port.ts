@@ -156,29 +156,29 @@ export interface HostPort {
   /** Whether `undo` can be called; otherwise the host's own key is all there is. */
   readonly canUndo: boolean;
 
-  sheets(): Promise<Result<readonly SheetInfo[]>>;
-  tables(): Promise<Result<readonly TableInfo[]>>;
+  readonly sheets: () => Promise<Result<readonly SheetInfo[]>>;
+  readonly tables: () => Promise<Result<readonly TableInfo[]>>;
   /** A whole table, typed and computed columns. */
-  readTable(name: string): Promise<Result<TableContent>>;
+  readonly readTable: (name: string) => Promise<Result<TableContent>>;
   /** The named values of the workbook, in sheet order. */
-  fields(): Promise<Result<readonly FieldInfo[]>>;
+  readonly fields: () => Promise<Result<readonly FieldInfo[]>>;
   /** The values of a cell or range: "B14", "B3:C9", "Job!B4", "Readings[left]"; without a sheet, of the one in front. */
-  read(reference: string): Promise<Result<Grid>>;
+  readonly read: (reference: string) => Promise<Result<Grid>>;
   /** The selected cell, or the first of the selected. */
-  selected(): Promise<Result<SelectedCell>>;
+  readonly selected: () => Promise<Result<SelectedCell>>;
   /** The units that the workbook's tables are in. */
-  units(): Promise<Result<Units>>;
-  theme(): Theme;
-  folded(): Promise<Result<FoldedColumns>>;
+  readonly units: () => Promise<Result<Units>>;
+  readonly theme: () => Theme;
+  readonly folded: () => Promise<Result<FoldedColumns>>;
 
   /** Another cell or sheet is selected. */
-  onSelection(listener: () => void): Stop;
+  readonly onSelection: (listener: () => void) => Stop;
   /** Values or messages have changed; told once a recalculation. */
-  onRecalculated(listener: () => void): Stop;
-  onTheme(listener: (theme: Theme) => void): Stop;
+  readonly onRecalculated: (listener: () => void) => Stop;
+  readonly onTheme: (listener: (theme: Theme) => void) => Stop;
 
   /** Selects a cell on its sheet and brings it into view. */
-  goTo(cell: CellAt): Promise<Result<void>>;
+  readonly goTo: (cell: CellAt) => Promise<Result<void>>;
 
   // Each of the following is one step for the host's own undo, where it has one for what a program does.
 
@@ -186,12 +186,12 @@ export interface HostPort {
    * Makes the sheets of a description and shows the first. In the page they take the place of the open book, which is
    * gone; in Excel they are added, tables and names that exist already refuse the whole before anything is made.
    */
-  makeBook(description: BookDescription): Promise<Result<MadeBook>>;
+  readonly makeBook: (description: BookDescription) => Promise<Result<MadeBook>>;
   /** Writes a formula, "=" first, into the selected cell; says where it went. */
-  insertFormula(formula: string, options?: WriteOptions): Promise<Result<CellAt>>;
+  readonly insertFormula: (formula: string, options?: WriteOptions) => Promise<Result<CellAt>>;
   /** Hides or shows the folded columns of the sheet in front. */
-  fold(hide: boolean): Promise<Result<void>>;
+  readonly fold: (hide: boolean) => Promise<Result<void>>;
   /** Enters every formula of ours again (they were opened before the functions were there); tells how many. */
-  enterAgain(): Promise<Result<number>>;
-  undo(): Promise<Result<void>>;
+  readonly enterAgain: () => Promise<Result<number>>;
+  readonly undo: () => Promise<Result<void>>;
 }

@@ -44,14 +44,16 @@ describe("a preview", () => {
   });
 
   test("gives the message while typing", () => {
-    expect(preview(["20"])).toEqual([[{ error: "#VALUE!", message: expect.stringContaining("load is not given") }]]);
+    expect(preview(["20"])).toEqual([
+      [{ error: "#VALUE!", message: expect.stringContaining("load is not given") as unknown }],
+    ]);
   });
 
   test("takes the cells that the host read, and says where there are none", () => {
     const cells = new Map([["B3:B4", [[10], [20]]]]);
     expect(preview(["B3:B4", "100", "100"], cells)).toEqual([[10], [20]]);
     expect(preview(["B9", "100", "100"], cells)).toEqual([
-      [{ error: "#REF!", message: expect.stringContaining("B9") }],
+      [{ error: "#REF!", message: expect.stringContaining("B9") as unknown }],
     ]);
   });
 });

@@ -6,7 +6,8 @@ import { Queue } from "../support/excel-fake/client.js";
 import { BookModel } from "../support/excel-fake/model.js";
 import { workbook, type Events } from "../support/excel-fake/workbook.js";
 import { metric } from "./books.js";
-import { holdsThePort, type Operations, type Subject } from "./contract.js";
+import { holdsThePort } from "./contract.js";
+import type { Operations, Subject } from "./subject.js";
 
 /** Waits that an operation may cost, over three sheets; on the web each is a way to the server and back. */
 const mostSyncs: Readonly<Record<string, number>> = {
@@ -143,7 +144,10 @@ describe("Excel alone", () => {
     (globalThis as unknown as { Excel: unknown }).Excel = {
       run: () => Promise.reject(Object.assign(new Error("its own words"), { code })),
     };
-    const { port } = { port: excelHost(new KeptMessages(), false) };
-    expect(await port.selected()).toMatchObject({ ok: false, reason, message: expect.stringMatching(/^[A-Z].*\.$/) });
+    expect(await excelHost(new KeptMessages(), false).selected()).toMatchObject({
+      ok: false,
+      reason,
+      message: expect.stringMatching(/^[A-Z].*\.$/) as unknown,
+    });
   });
 });

@@ -3,7 +3,8 @@ import type { CellAt, HostPort, Result } from "../../src/host/port.js";
 import { describeInBrowser } from "../support/browser.js";
 import { OpenPage } from "../support/page.js";
 import { metric } from "./books.js";
-import { holdsThePort, type Operations, type Subject } from "./contract.js";
+import { holdsThePort } from "./contract.js";
+import type { Operations, Subject } from "./subject.js";
 
 declare global {
   var heardOf: Record<"selection" | "recalculated", number> | undefined;
@@ -46,9 +47,9 @@ describeInBrowser("The host port in the page", () => {
     return open.page.evaluate(
       async ([name, given]) => {
         const operation = globalThis.greybody!.port[name as "sheets"] as (...all: unknown[]) => Promise<unknown>;
-        return (await operation(...(given as unknown[]))) as never;
+        return (await operation(...given)) as never;
       },
-      [method, args] as const,
+      [method, args] as [string, unknown[]],
     );
   }
 

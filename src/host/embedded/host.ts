@@ -66,7 +66,10 @@ export function embeddedHost(grid: GridAccess): HostPort {
         try {
           grid.open(description);
         } catch (error) {
-          return refused("invalid", `The workbook could not be made: ${error instanceof Error ? error.message : String(error)}.`);
+          return refused(
+            "invalid",
+            `The workbook could not be made: ${error instanceof Error ? error.message : String(error)}.`,
+          );
         }
         return done({ sheets: grid.sheets() });
       }),

@@ -29,20 +29,21 @@ export function onExcel(
 
 /** By the ground of Office's own pane; light where it does not say. */
 export function theme(): Theme {
-  const ground = globalThis.Office?.context?.officeTheme?.bodyBackgroundColor;
-  const [red, green, blue] = [1, 3, 5].map((at) => Number.parseInt(ground?.slice(at, at + 2) ?? "", 16));
-  const light = 0.299 * (red ?? 0) + 0.587 * (green ?? 0) + 0.114 * (blue ?? 0);
-  return light < 128 ? "dark" : "light";
+  const { Office: office } = globalThis as { Office?: { context?: { officeTheme?: Partial<Office.OfficeTheme> } } };
+  const ground = office?.context?.officeTheme?.bodyBackgroundColor;
+  if (ground === undefined) return "light";
+  const [red = 255, green = 255, blue = 255] = [1, 3, 5].map((at) => Number.parseInt(ground.slice(at, at + 2), 16));
+  return 0.299 * red + 0.587 * green + 0.114 * blue < 128 ? "dark" : "light";
 }
 
 /** Office tells of no change in every Excel; what the system prefers goes with it in most. */
 export function onTheme(listener: (theme: Theme) => void): Stop {
-  const query = globalThis.matchMedia?.("(prefers-color-scheme: dark)");
+  const query = matchMedia("(prefers-color-scheme: dark)");
   const heard = (): void => {
     listener(theme());
   };
-  query?.addEventListener("change", heard);
+  query.addEventListener("change", heard);
   return () => {
-    query?.removeEventListener("change", heard);
+    query.removeEventListener("change", heard);
   };
 }

@@ -117,6 +117,6 @@ function offer(range: Excel.Range, choices: readonly string[] | undefined): void
 function written(cell: Cell): string | number | boolean {
   if (cell === null) return "";
   if (isCellError(cell)) return cell.error;
-  if (typeof cell !== "string" || cell === "" || isFormula(cell)) return cell;
+  if (typeof cell !== "string" || cell === "" || cell.startsWith("=")) return cell;
   return `'${cell}`;
 }

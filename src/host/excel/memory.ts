@@ -4,11 +4,9 @@
  */
 import type { ColumnInfo } from "../port.js";
 
-export type ColumnMemory = Omit<ColumnInfo, "column">;
-
 export interface Memory {
-  /** By the table's name. */
-  readonly tables: Readonly<Record<string, readonly ColumnMemory[]>>;
+  /** By the table's name; where a column stands now is read from its header. */
+  readonly tables: Readonly<Record<string, readonly ColumnInfo[]>>;
   /** By the defined name. */
   readonly fields: Readonly<Record<string, { readonly label: string; readonly unit?: string }>>;
 }

@@ -80,9 +80,7 @@ function memoryOf(sheets: readonly SheetPlan[], tables: readonly TableInfo[]): M
       : [],
   );
   return {
-    tables: Object.fromEntries(
-      tables.map(({ name, columns }) => [name, columns.map(({ column: _, ...rest }) => rest)]),
-    ),
+    tables: Object.fromEntries(tables.map(({ name, columns }) => [name, columns])),
     fields: Object.fromEntries(fields),
   };
 }

@@ -2,7 +2,7 @@
 /// <reference types="office-js" />
 import type { ColumnInfo, TableInfo } from "../port.js";
 import { unitsOf } from "../records.js";
-import { memoryKey, readMemory, type ColumnMemory, type Memory } from "./memory.js";
+import { memoryKey, readMemory, type Memory } from "./memory.js";
 
 export interface Tables {
   readonly tables: readonly TableInfo[];
@@ -62,7 +62,7 @@ function columnsOf(
   typed: readonly Heading[],
   beside: readonly Heading[],
   lastTyped: number,
-  remembered: readonly ColumnMemory[] = [],
+  remembered: readonly ColumnInfo[] = [],
 ): ColumnInfo[] {
   const recall = ({ header, column }: Heading, computed: boolean): ColumnInfo => ({
     key: header,

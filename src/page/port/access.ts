@@ -1,5 +1,5 @@
 /** The page's grid as the host port asks for it. */
-import { UndoCommand, type ICellData, type Nullable } from "@univerjs/core";
+import { CellValueType, UndoCommand, type ICellData, type Nullable } from "@univerjs/core";
 import { FormulaDataModel, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { SetRangeValuesCommand, SheetsSelectionsService, SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { SheetsScrollRenderController } from "@univerjs/sheets-ui";
@@ -137,7 +137,7 @@ export function gridAccess({ book, messages, calculating, open, theme }: Access)
   function cellOf(cell: Nullable<ICellData>, sheetId: string, row: number, column: number): Cell {
     const value = cell?.p?.body?.dataStream.trimEnd() ?? cell?.v ?? null;
     // The grid keeps TRUE and FALSE as 1 and 0 of the kind "boolean".
-    if (cell?.t === 3) return value === 1 || value === true || value === "TRUE";
+    if (cell?.t === CellValueType.BOOLEAN) return value === 1 || value === true || value === "TRUE";
     if (typeof value !== "string" || !errorValue.test(value)) return value;
     const message = messages.at(sheetId, row, column) ?? plainMessage(value);
     return { error: value as CellError["error"], message };
