@@ -4,7 +4,7 @@ import type { Refusal, RefusalReason, Result } from "../port.js";
 import { done, refused } from "../result.js";
 
 /** Ends an operation with a refusal from anywhere within it. */
-export class Refused extends Error {
+class Refused extends Error {
   constructor(readonly refusal: Refusal) {
     super(refusal.message);
   }

@@ -8,7 +8,7 @@ const cellsPerCall = 20_000;
 const stored = new RegExp(String.raw`_xldudf_${NAMESPACE}_(\w+)`, "gi");
 
 /** The name in a file becomes the name that a person types. */
-export function asTyped(formula: string): string {
+function asTyped(formula: string): string {
   return formula.replaceAll(stored, (_, name: string) => `${NAMESPACE}.${name}`);
 }
 

@@ -42,7 +42,7 @@ export function excelFormula(
   }
 }
 
-export function quoteSheet(name: string): string {
+function quoteSheet(name: string): string {
   return `'${name.replaceAll("'", "''")}'`;
 }
 
