@@ -21,8 +21,12 @@ export function topBar(panelButton: HTMLElement): Bar {
   return {
     root,
     attach: (book) => {
-      title.textContent = book.layout.book.title;
-      document.title = `${book.layout.book.title} – Greybody`;
+      const entitle = (): void => {
+        title.textContent = book.layout.book.title;
+        document.title = `${book.layout.book.title} – Greybody`;
+      };
+      entitle();
+      book.onOpened(entitle);
       const undo = button("Undo", () => void book.commands.executeCommand(UndoCommand.id), { title: "Ctrl+Z" });
       const redo = button("Redo", () => void book.commands.executeCommand(RedoCommand.id), { title: "Ctrl+Y" });
       book.injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {

@@ -62,6 +62,7 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
       selections.selectionMoveEnd$.subscribe(moved);
       selections.selectionSet$.subscribe(moved);
       messages.onChange(show);
+      book.onOpened(moved);
       show();
     },
   };
@@ -69,6 +70,7 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
 
 /** The selected cell of the sheet that is shown. */
 export function activeCell(book: LiveBook): CellPlace | undefined {
+  if (!book.isOpen()) return undefined;
   const primary = book.injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
   return primary ? { row: primary.actualRow, column: primary.actualColumn } : undefined;
 }
