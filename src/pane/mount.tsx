@@ -1,5 +1,7 @@
 /** Puts the pane into a place of the page; loaded as a part of its own, so that the grid need not wait for it. */
 import "./styles/pane.css";
+import "./styles/forms.css";
+import "./styles/results.css";
 import { createRoot } from "react-dom/client";
 import { catalogue } from "../functions/catalogue.js";
 import type { HostPort } from "../host/port.js";

@@ -35,7 +35,7 @@ describe("the formulas of the README", () => {
   });
 
   // References to cells are empty here, and one formula is there for its refusal.
-  const runs = formulas.filter((formula) => !formula.includes('A2:A500') && formula !== "=GREY.CORRECTED(58,95,22)");
+  const runs = formulas.filter((formula) => !formula.includes("A2:A500") && formula !== "=GREY.CORRECTED(58,95,22)");
   test.each(runs)("%s has no error", (formula) => {
     expect(lines.get(formula)).not.toHaveProperty("error");
     expect(JSON.stringify(lines.get(formula))).not.toContain('"error"');

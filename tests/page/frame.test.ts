@@ -4,9 +4,7 @@ import { describeInBrowser } from "../support/browser.js";
 import { OpenPage } from "../support/page.js";
 
 const focused = (page: OpenPage): Promise<string> =>
-  page.page.evaluate(
-    () => document.activeElement?.closest(".gb-tabs, .gb-bar, .gb-panel, .gb-stage")?.className ?? "",
-  );
+  page.page.evaluate(() => document.activeElement?.closest(".gb-tabs, .gb-bar, .gb-panel, .gb-stage")?.className ?? "");
 
 describeInBrowser("The page around the grid", () => {
   const looks: [string, BrowserContextOptions][] = [
