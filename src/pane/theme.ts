@@ -1,4 +1,4 @@
-/** The tokens of look.md as a theme for Fluent; the colours are CSS variables, which paneVariables sets on the pane. */
+/** Our colours and measures as a theme for Fluent; the colours are CSS variables, which paneVariables sets on the pane. */
 import { type Theme as FluentTheme, webDarkTheme, webLightTheme } from "@fluentui/react-components";
 import type { CSSProperties } from "react";
 import type { Theme } from "../host/port.js";

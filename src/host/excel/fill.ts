@@ -1,4 +1,4 @@
-/** Queues what fills a new sheet; nothing is sent before the caller syncs. Looks after look.md, in its light tones. */
+/** Queues what fills a new sheet; nothing is sent before the caller syncs. It looks as the page does in light. */
 /// <reference types="office-js" />
 import { isCellError, type Cell } from "../../functions/contract.js";
 import type { ColumnDescription, FormSheet, NotesSheet, TableSheet } from "../../templates/contract.js";
