@@ -21,7 +21,10 @@ export interface CellWords {
 
 export function cellWords(book: LiveBook, messages: Messages, sheetId: string, place: CellPlace): CellWords {
   const worksheet = book.worksheet(sheetId);
-  const shown = plainNumber(book, sheetId, place.row, place.column) ?? worksheet.getCell(place.row, place.column)?.v;
+  // A grade is told with its words, never as a bare number.
+  const isGrade = book.bodyColumn(sheetId, place)?.computed?.grade === true;
+  const number = isGrade ? undefined : plainNumber(book, sheetId, place.row, place.column);
+  const shown = number ?? worksheet.getCell(place.row, place.column)?.v;
   const value = shown === undefined || shown === null ? "" : String(shown);
   const isError = /^#(?:[A-Z]+[!?]|N\/A|DIV\/0!)$/.test(value);
   return {
