@@ -60,10 +60,12 @@ function zoom(book: LiveBook): HTMLElement {
     },
     { "aria-label": "Zoom in" },
   );
+  const show = (): void => {
+    shown.textContent = `${String(Math.round(ratio() * 100))} %`;
+  };
   book.commands.onCommandExecuted((info) => {
-    if (info.id === "sheet.operation.set-zoom-ratio" || info.id === SetWorksheetActiveOperation.id) {
-      shown.textContent = `${String(Math.round(ratio() * 100))} %`;
-    }
+    if (info.id === "sheet.operation.set-zoom-ratio" || info.id === SetWorksheetActiveOperation.id) show();
   });
+  book.onOpened(show);
   return element("div", { class: "gb-zoom", role: "group", "aria-label": "Zoom" }, [smaller, shown, larger]);
 }
