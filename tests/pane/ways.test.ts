@@ -18,6 +18,19 @@ const show = async (page: OpenPage, way: string): Promise<void> => {
   await page.page.waitForTimeout(250);
 };
 
+/** The row of the demo's route in which an asset stands. */
+async function rowOf(page: OpenPage, asset: string): Promise<string> {
+  const { first, last } = await page.table("Readings");
+  const rows = Array.from({ length: last - first + 1 }, (_, index) => String(first + index));
+  const assets = await page.shown(
+    rows.map((row) => `A${row}`),
+    "Route",
+  );
+  const row = rows[assets.indexOf(asset)];
+  if (row === undefined) throw new Error(`The route has no ${asset}.`);
+  return row;
+}
+
 describeInBrowser("The pane", () => {
   const looks: [string, BrowserContextOptions][] = [
     ["light", {}],
@@ -69,16 +82,17 @@ describeInBrowser("The pane", () => {
 
     test("Check follows the selected row, and a line of it goes to the cell", async () => {
       await show(page, "Check");
-      await page.select("G25", "Route");
+      const row = await rowOf(page, "MCC2-M7");
+      await page.select(`G${row}`, "Route");
       const line = page.page.getByRole("region", { name: "This row" }).getByRole("button");
       await line.first().waitFor();
       expect(await page.page.locator(".gp-sentence").innerText()).toMatch(
-        /^Row 25: MCC2-M7, .* against this reading\.$/,
+        new RegExp(`^Row ${row}: MCC2-M7, .* against this reading\\.$`),
       );
       expect(await line.first().innerText()).toContain("Needs surrounding air");
       await line.first().click();
       await page.settled();
-      expect(await page.status()).toMatch(/^O25 · surrounding_air/);
+      expect(await page.status()).toMatch(new RegExp(`^O${row} · surrounding_air`));
     });
 
     test("the message behind an error stands in Check", async () => {
@@ -116,11 +130,12 @@ describeInBrowser("The pane", () => {
       expect(await result.innerText()).toMatch(/^58/);
 
       await page.select("A62", "Cautions");
-      await field("apparent").fill("Route!G8");
+      const reading = `Route!G${await rowOf(page, "MSB-Q3")}`;
+      await field("apparent").fill(reading);
       await page.page.getByRole("button", { name: "Insert into A62" }).click();
       await page.settled();
       const { formula, value } = await page.cell("A62", "Cautions");
-      expect(formula).toBe('=GREY.CORRECTED(IF(Route!G8="","",Route!G8),1,22)');
+      expect(formula).toBe(`=GREY.CORRECTED(IF(${reading}="","",${reading}),1,22)`);
       expect(value).toBeCloseTo(38.2, 6);
       await page.page.getByRole("button", { name: "Insert into A62" }).click();
       expect(await page.page.getByRole("button", { name: "Write over what is there" }).count()).toBe(1);
