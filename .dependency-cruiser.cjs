@@ -32,15 +32,7 @@ module.exports = {
       part("functions", "core"),
       "^src/templates/contract\\.ts$",
     ),
-    only("pane-rests-on-the-port", "^src/pane/(?!excel/)", part("pane", "host", "templates", "functions", "core")),
-    // Until the page takes the shared pane, the pane in Excel borrows the page's list of functions.
-    only(
-      "excel-pane-borrows-the-list",
-      "^src/pane/excel/",
-      part("pane", "host", "functions", "core"),
-      "^src/page/frame/(dom|function-list)\\.ts$",
-      "^src/page/styles/",
-    ),
+    only("pane-rests-on-the-port", part("pane"), part("pane", "host", "templates", "functions", "core")),
     only("page-holds-grid-and-pane", part("page"), part("page", "pane", "host", "templates", "functions", "core")),
     only("cli-has-no-screen", part("cli"), part("cli", "host", "templates", "functions", "core")),
     {

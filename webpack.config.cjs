@@ -97,6 +97,7 @@ function browser(name, mode, entry, output, optimization) {
       chunkFilename: "parts/[name].js",
       ...output,
     },
+    resolve: { ...config.resolve, alias: { "@fluentui/react-icons$": from("src/scripts/fluent-icons.mjs") } },
     module: {
       ...config.module,
       rules: [

@@ -1,8 +1,9 @@
 /**
- * `window.greybody`: for tests and for a look from the browser's console. It reads, and can move the selection;
- * it changes no cell.
+ * `window.greybody`: for tests and for a look from the browser's console. It reads, and can move the selection; what
+ * changes the book goes through its host port.
  */
-import { columnIndex } from "./book/a1.js";
+import type { HostPort } from "../host/port.js";
+import { columnIndex } from "../host/reference.js";
 import type { LiveBook } from "./book/live.js";
 import { SetWorksheetActiveOperation } from "@univerjs/sheets";
 import { bookId } from "./book/snapshot.js";
@@ -24,6 +25,8 @@ export interface CellReport {
 }
 
 export interface Handle {
+  /** What the pane can do with the book; the only part of the handle that changes anything. */
+  readonly port: HostPort;
   readonly sheets: () => string[];
   /** How many columns a sheet has, empty ones included. */
   readonly columns: (sheetName: string) => number;
@@ -40,7 +43,7 @@ declare global {
   var greybody: Handle | undefined;
 }
 
-export function debugHandle(book: LiveBook, messages: Messages, calculating: Calculating): Handle {
+export function debugHandle(book: LiveBook, messages: Messages, calculating: Calculating): Omit<Handle, "port"> {
   const place = (sheetName: string, address: string): { sheetId: string; row: number; column: number } => {
     const sheet = book.workbook.getSheetBySheetName(sheetName);
     const match = /^([A-Za-z]+)(\d+)$/.exec(address);

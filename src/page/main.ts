@@ -1,5 +1,5 @@
 /** The page: opens a described workbook in the grid, with the engine in a worker. */
-import "./styles/tokens.css";
+import "../pane/styles/tokens.css";
 import "./styles/layout.css";
 import "./styles/narrow.css";
 import "./styles/grid.css";

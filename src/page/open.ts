@@ -2,6 +2,8 @@
 import { UniverInstanceType } from "@univerjs/core";
 import type { FunctionSpec } from "../functions/contract.js";
 import type { BookDescription } from "../templates/contract.js";
+import { embeddedHost } from "../host/embedded/host.js";
+import type { HostPort } from "../host/port.js";
 import { layOut } from "./book/layout.js";
 import { liveBook, type LiveBook } from "./book/live.js";
 import { bookSnapshot } from "./book/snapshot.js";
@@ -21,14 +23,16 @@ import { gridRegion, region, walkRegions } from "./frame/focus.js";
 import { buildFrame, gridId } from "./frame/frame.js";
 import { sidePanel } from "./frame/panel.js";
 import { sheetTabs } from "./frame/tabs.js";
-import { followTheme, prefersDark } from "./frame/theme.js";
+import { followTheme, onPrefersDark, prefersDark } from "./frame/theme.js";
 import type { Trouble } from "./frame/trouble.js";
 import { functionDescriptions } from "./grid/descriptions.js";
 import { measureCells, measureHeadings } from "./grid/measure.js";
 import { startGrid } from "./grid/univer.js";
 import { debugHandle, type Handle } from "./handle.js";
-import { calculating } from "./show/calculating.js";
 import { fitNumbers } from "./show/fitting.js";
+import { gridAccess } from "./port/access.js";
+import { bookOpener } from "./port/open-book.js";
+import { type Calculating, calculating } from "./show/calculating.js";
 import { explainOnHover } from "./show/hover.js";
 import { keepInView } from "./show/in-view.js";
 import { type Messages, receiveMessages } from "./show/messages.js";
@@ -44,7 +48,8 @@ export interface PageOptions {
 
 export function openPage({ root, book, specs, report }: PageOptions): Handle {
   const layout = layOut(book);
-  const snapshot = bookSnapshot(layout, measureHeadings());
+  const measure = measureHeadings();
+  const snapshot = bookSnapshot(layout, measure);
   const channelName = `greybody-${String(performance.timeOrigin)}-${String(Math.random()).slice(2)}`;
   const worker = new Worker(`worker.js#${channelName}`);
   worker.addEventListener("error", (event) => {
@@ -55,7 +60,7 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   const status = statusLine();
   const busy = calculating();
   const tabs = sheetTabs();
-  const panel = sidePanel(specs, () => dispatchEvent(new Event("resize")));
+  const panel = sidePanel(() => dispatchEvent(new Event("resize")), report);
   const bar = topBar(panel.toggle);
   const frame = buildFrame(root, {
     bar: bar.root,
@@ -82,8 +87,39 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   status.attach(live, messages);
   busy.onDone(status.refresh);
   mendAccessibility(document.body);
-  walkRegions([gridRegion(frame.stage, live), region(tabs.root), region(bar.root), region(panel.root, panel.isOpen)]);
-  return debugHandle(live, messages, busy);
+  const gridPart = gridRegion(frame.stage, live);
+  const panelPart = region(panel.root, panel.isOpen, { remembers: true });
+  walkRegions([gridPart, region(tabs.root), region(bar.root), panelPart]);
+  const port = hostPort(live, messages, busy, bookOpener(grid, live, measure));
+  void panel.fill({
+    ...port,
+    // Who goes to a cell from the pane wants to see it and to type there.
+    goTo: async (cell) => {
+      const gone = await port.goTo(cell);
+      if (gone.ok) {
+        panel.giveWay();
+        gridPart.focus();
+      }
+      return gone;
+    },
+  });
+  return { ...debugHandle(live, messages, busy), port };
+}
+
+function hostPort(
+  book: LiveBook,
+  messages: Messages,
+  busy: Calculating,
+  open: (description: BookDescription) => void,
+): HostPort {
+  const theme = {
+    now: () => (prefersDark() ? ("dark" as const) : ("light" as const)),
+    onChange: (listener: (theme: "light" | "dark") => void) =>
+      onPrefersDark((dark) => {
+        listener(dark ? "dark" : "light");
+      }),
+  };
+  return embeddedHost(gridAccess({ book, messages, calculating: busy, open, theme }));
 }
 
 function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {

@@ -46,7 +46,9 @@ function siblingText(entry, all) {
 }
 
 function standardText(entry) {
-  if (licenceOf(entry) !== "MIT" || entry.publisher === undefined) return undefined;
+  // Where no author is named, the owner of the repository is.
+  const holder = entry.publisher ?? /github\.com[/:]([^/]+)\//.exec(entry.repository ?? "")?.[1];
+  if (licenceOf(entry) !== "MIT" || holder === undefined) return undefined;
   const ours = readFileSync(inRoot("LICENSE"), "utf8").trim();
-  return ours.replace(/^Copyright .*$/m, `Copyright (c) ${entry.publisher}`);
+  return ours.replace(/^Copyright .*$/m, `Copyright (c) ${holder}`);
 }

@@ -48,8 +48,7 @@ async function pictures(name, options) {
     await shot("2-panel");
     await page.keyboard.press("Escape");
   } else {
-    await page.locator(".gb-function summary").first().click();
-    await shot("2-function");
+    for (const way of ["Start", "Check", "Look", "Functions", "Sources"]) await paneShot(page, shot, way);
   }
   await page.evaluate(() => globalThis.greybody.select("Route", "B8"));
   await page.locator(".gb-choice-button").click();
@@ -64,6 +63,14 @@ async function pictures(name, options) {
     await shot(`5-${sheet.toLowerCase()}`);
   }
   await page.context().close();
+}
+
+/** One way of the pane, for a row that has something to say. */
+async function paneShot(page, shot, way) {
+  await page.evaluate(() => globalThis.greybody.select("Route", "G8"));
+  await page.getByRole("tab", { name: way, exact: true }).click();
+  await page.waitForTimeout(400);
+  await shot(`2-${way.toLowerCase()}`);
 }
 
 /** What the route works out, from the rises over similar to the grade as found with its U, with the panel beside it. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { normaliseLiterals } from "../../src/host/embedded/literals.js";
-import { tokenize } from "../../src/host/embedded/tokens.js";
+import { tokenize } from "../../src/host/tokens.js";
 
 const rewritten: readonly (readonly [string, string])[] = [
   ["=58.0", "=58"],

@@ -1,13 +1,10 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { BrowserContextOptions } from "playwright-core";
-import { cautions } from "../../src/functions/cautions.js";
 import { describeInBrowser } from "../support/browser.js";
 import { OpenPage } from "../support/page.js";
 
 const focused = (page: OpenPage): Promise<string> =>
-  page.page.evaluate(
-    () => document.activeElement?.closest("[role=tablist], .gb-bar, .gb-panel, .gb-stage")?.className ?? "",
-  );
+  page.page.evaluate(() => document.activeElement?.closest(".gb-tabs, .gb-bar, .gb-panel, .gb-stage")?.className ?? "");
 
 describeInBrowser("The page around the grid", () => {
   const looks: [string, BrowserContextOptions][] = [
@@ -20,7 +17,7 @@ describeInBrowser("The page around the grid", () => {
     const page = await (await OpenPage.open("small", options)).ready();
     try {
       if (options.viewport) await page.page.getByRole("button", { name: "Panel" }).click();
-      await page.page.locator(".gb-function summary").first().click();
+      await page.page.getByRole("tab", { name: "Functions" }).click();
       await page.page.waitForTimeout(200);
       const { violations } = await new AxeBuilder({ page: page.page }).analyze();
       expect(violations.map(({ id, nodes }) => [id, nodes.map((node) => node.html)])).toEqual([]);
@@ -77,24 +74,6 @@ describeInBrowser("The page around the grid", () => {
       expect(box?.width).toBeGreaterThan(60);
       await button.click();
       expect(await button.innerText()).toBe("More columns (1)");
-    });
-
-    test("the panel finds a function by its words and shows its arguments", async () => {
-      await page.page.getByLabel("Search functions and arguments").fill("minimum_load rise");
-      const found = page.page.locator(".gb-function:visible .gb-function-name");
-      expect(await found.allInnerTexts()).toContain("GREY.RISE_AT_LOAD");
-      expect(await found.allInnerTexts()).not.toContain("GREY.CORRECTED");
-      await page.page.locator(".gb-function:visible summary").first().click();
-      const open = await page.page.locator(".gb-function[open]:visible").innerText();
-      expect(open).toContain("default 1.8");
-      await page.page.getByLabel("Search functions and arguments").fill("no such words");
-      expect(await page.page.locator(".gb-count").innerText()).toBe("No function with these words.");
-    });
-
-    test("all cautions stand on the panel", async () => {
-      const shown = await page.page.locator(".gb-cautions li").allInnerTexts();
-      expect(shown).toEqual(cautions.map(({ title, text }) => `${title}. ${text}`));
-      expect(shown).toHaveLength(11);
     });
 
     test("the panel folds away and the grid takes its place", async () => {

@@ -99,7 +99,7 @@ describeInBrowser("A table grows with what is typed, and every spill and formula
       await page.press("Control+z");
     }
     await page.rowMenu(3, "rows above");
-    expect(await page.status()).toContain("New rows go below");
+    await page.says("New rows go below");
     expect(await page.table()).toEqual({ first: 5, last: 8 });
   });
 

@@ -40,6 +40,12 @@ function playOffice(book: FakeWorkbook): void {
     },
     Office: {
       HostType: { Excel: "Excel" },
+      context: {
+        // Office's own dark ground where the system is dark, as most Excels have it.
+        get officeTheme() {
+          return { bodyBackgroundColor: matchMedia("(prefers-color-scheme: dark)").matches ? "#1f1f1f" : "#ffffff" };
+        },
+      },
       onReady: () => Promise.resolve({ host: "Excel" }),
       addin: { showAsTaskpane: () => Promise.resolve() },
       actions: {
@@ -85,6 +91,11 @@ export class ExcelPane {
     );
     await page.goto(serving.address + file);
     return new ExcelPane(page, faults, browser, serving);
+  }
+
+  /** Goes to one of the pane's ways by its tab. */
+  async way(name: string): Promise<void> {
+    await this.page.getByRole("tab", { name }).click();
   }
 
   /** Calls a function as Excel does from a cell; what it throws is the cell's. */

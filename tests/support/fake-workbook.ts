@@ -36,14 +36,30 @@ export class FakeWorkbook {
     for (const listener of this.listeners) listener();
   }
 
+  private hear(listener: () => void): object {
+    this.listeners.push(listener);
+    return { remove: () => this.listeners.splice(this.listeners.indexOf(listener), 1) };
+  }
+
   private context(): object {
+    const quiet = { add: () => ({ remove: () => undefined }) };
     const workbook = {
       getActiveCell: () => this.range(this.sheet(this.active.sheet), this.active.row, this.active.column, 1, 1),
-      worksheets: {
-        getActiveWorksheet: () => this.worksheet(this.sheet(this.active.sheet)),
-        getItem: (name: string) => this.worksheet(this.sheet(name)),
-      },
-      onSelectionChanged: { add: (listener: () => void) => this.listeners.push(listener) },
+      worksheets: this.collection(
+        this.sheets.map((sheet) => this.worksheet(sheet)),
+        {
+          onActivated: quiet,
+          onCalculated: quiet,
+          getActiveWorksheet: () => this.worksheet(this.sheet(this.active.sheet)),
+          getItem: (name: string) => this.worksheet(this.sheet(name)),
+          getItemOrNullObject: (name: string) => this.worksheet(this.sheet(name)),
+        },
+      ),
+      // A sheet alone: no tables, no names, nothing that an add-in keeps in the file.
+      tables: this.collection([]),
+      names: this.collection([]),
+      settings: { getItemOrNullObject: () => this.proxy({ value: undefined }, {}, true) },
+      onSelectionChanged: { add: (listener: () => void) => this.hear(listener) },
     };
     return {
       workbook,
@@ -66,6 +82,7 @@ export class FakeWorkbook {
     return this.proxy(
       { name: sheet.name },
       {
+        activate: () => undefined,
         getUsedRangeOrNullObject: () => this.range(sheet, row, column, values.length, values[0]?.length ?? 0),
         getRangeByIndexes: (r: number, c: number, rows: number, columns: number) =>
           this.range(sheet, r, c, rows, columns),
@@ -98,16 +115,31 @@ export class FakeWorkbook {
         columnIndex: column,
         rowCount: rows,
         columnCount: columns,
+        columnHidden: false,
       },
-      { select: () => (this.selected = address) },
+      {
+        select: () => (this.selected = address),
+        getEntireRow: () => ({
+          getUsedRangeOrNullObject: () => this.range(sheet, row, sheet.column ?? 0, 1, sheet.values[0]?.length ?? 0),
+        }),
+      },
       rows === 0,
     );
+  }
+
+  /** Its items are there from the start, and each loads what "items/…" names. */
+  private collection(items: readonly object[], methods: Members = {}): object {
+    return this.proxy({ items }, methods);
   }
 
   private proxy(properties: Members, methods: Members, isNullObject = false): object {
     const loaded = new Map<string | symbol, unknown>();
     const load = (names: string): void => {
-      const wanted = names.split(",").map((name) => name.trim());
+      const paths = names.split(",").map((name) => name.trim().split("/"));
+      for (const [first, ...rest] of paths)
+        if (first === "items" && rest.length > 0)
+          for (const item of properties.items as { load: (names: string) => void }[]) item.load(rest.join("/"));
+      const wanted = paths.map(([first = ""]) => first);
       const unknown = wanted.find((name) => !(name in properties));
       if (unknown !== undefined) throw new Error(`There is no property ${unknown}.`);
       this.pending.push(() => {

@@ -159,7 +159,12 @@ export class OpenPage {
     await this.page.mouse.click((grid?.x ?? 0) + 20, y, { button: "right" });
     const item = this.page.getByText(entry).first();
     await item.waitFor();
-    const box = await item.boundingBox();
+    let box = await item.boundingBox();
+    // The menu opens with a movement: a click before its end would fall beside the entry.
+    for (let before = ""; before !== JSON.stringify(box); box = await item.boundingBox()) {
+      before = JSON.stringify(box);
+      await this.page.waitForTimeout(80);
+    }
     // Its end: some entries have a number to type in their middle.
     await this.page.mouse.click((box?.x ?? 0) + (box?.width ?? 0) - 8, (box?.y ?? 0) + (box?.height ?? 0) / 2);
     await this.page.waitForTimeout(100);

@@ -19,7 +19,7 @@ import { limitFunctions, Refusal } from "./limits.js";
 import { readLiteralsAsWritten } from "./literal-values.js";
 import { prepareFormula } from "./prepare.js";
 import { readFormula } from "./syntax.js";
-import { hasTooManyOperators } from "./tokens.js";
+import { hasTooManyOperators } from "../tokens.js";
 import { errorValue } from "./values.js";
 
 /**

@@ -20,9 +20,9 @@ import {
 import { isCellError, type Cell, type FunctionSpec, type Grid } from "../../functions/contract.js";
 import { equipEngine } from "./equip.js";
 import { explainError } from "./explain.js";
-import { plainMessage } from "./plain-messages.js";
+import { plainMessage } from "../plain-messages.js";
 import { readFormula, type FormulaReading } from "./syntax.js";
-import { tokenize } from "./tokens.js";
+import { tokenize } from "../tokens.js";
 import { toGrid, toInput } from "./values.js";
 
 /** A formula that cannot be read; the message tells the position. */

@@ -9,7 +9,7 @@ import {
   type ValueNodeFactory,
 } from "@univerjs/engine-formula";
 import { errorValue } from "./values.js";
-import { tokenize, type Token } from "./tokens.js";
+import { tokenize, type Token } from "../tokens.js";
 import type { CellError } from "../../functions/contract.js";
 
 /** Two numbers and a dash: a band such as "3-5", that the engine would read as a date. */

@@ -1,4 +1,4 @@
-import { tokenize } from "./tokens.js";
+import { tokenize } from "../tokens.js";
 
 /**
  * The formula with every numeric literal in its shortest form that reads back to the same double: 58.0 → 58,

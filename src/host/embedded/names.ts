@@ -1,4 +1,4 @@
-import { isCall, tokenize } from "./tokens.js";
+import { isCall, tokenize } from "../tokens.js";
 
 /** How Excel stores a custom function in a file: the namespace and the name joined by an underscore. */
 const STORED_CUSTOM = /^_xldudf_([A-Za-z]{3,})_(.+)$/i;

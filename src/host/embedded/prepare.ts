@@ -1,6 +1,6 @@
 import { shortest } from "./literals.js";
 import { plainName } from "./names.js";
-import { isCall, tokenize, type Token } from "./tokens.js";
+import { isCall, tokenize, type Token } from "../tokens.js";
 
 /**
  * A formula as the engine can read it, of the same meaning. What is mended, each a fault of the engine's lexer:

@@ -1,5 +1,5 @@
 import { parseSpecifier, type RowItem, type Specifier } from "./specifier.js";
-import { tokenize, type Token } from "./tokens.js";
+import { tokenize, type Token } from "../tokens.js";
 
 /** A column that can be named: its header and, where a template describes it, its key. */
 export interface NamedColumn {

@@ -1,5 +1,5 @@
 import { neverEnds, strange } from "./syntax-words.js";
-import { hasTooManyOperators, MOST_OPERATORS, tokenize, type Token } from "./tokens.js";
+import { hasTooManyOperators, MOST_OPERATORS, tokenize, type Token } from "../tokens.js";
 
 export interface SyntaxProblem {
   readonly message: string;

@@ -8,7 +8,7 @@ import {
   type BaseValueObject,
 } from "@univerjs/engine-formula";
 import { isCellError, type Cell, type CellError, type Grid, type Input } from "../../functions/contract.js";
-import { plainMessage } from "./plain-messages.js";
+import { plainMessage } from "../plain-messages.js";
 
 /** The message that stands for the error of a cell (0-based row and column), where one is known. */
 export type MessageAt = (unit: string, sheet: string, row: number, column: number) => string | undefined;

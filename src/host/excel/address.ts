@@ -1,3 +1,5 @@
+import { columnIndex } from "../reference.js";
+
 /** Cells as Excel names them: "Route!B14", "'My sheet'!B14". Row and column are counted from 0. */
 export interface CellAddress {
   readonly sheet: string;
@@ -12,8 +14,7 @@ export function parseAddress(address: string): CellAddress | undefined {
   if (letters === undefined || digits === undefined) return undefined;
   const quoted = /^'(.*)'$/.exec(sheet)?.[1];
   const name = (quoted?.replaceAll("''", "'") ?? sheet).replace(/^\[[^\]]*\]/, "");
-  const column = [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-  return { sheet: name, row: Number(digits) - 1, column };
+  return { sheet: name, row: Number(digits) - 1, column: columnIndex(letters) };
 }
 
 /** "B14". */

@@ -19,7 +19,7 @@ export function helpPage(base: string, version: string): string {
 <link rel="stylesheet" href="pane.css">
 </head>
 <body class="gb-help">
-<main class="gb-panel gb-excel">
+<main>
 <h1>${title}</h1>
 <p>Type <code>=GREY.</code> in any cell. An argument takes one value or a range, and the result spills. In brackets stands what may be left out.</p>
 <nav aria-label="Functions"><ul>${catalogue.map(({ name }) => `<li><a href="#${name}">${name}</a></li>`).join("")}</ul></nav>

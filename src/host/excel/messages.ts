@@ -74,9 +74,12 @@ export class KeptMessages {
     return entry && { message: entry.message, formulaAt: entry.call.formulaAt, functionName: entry.call.functionName };
   }
 
-  /** Told once after each recalculation. */
-  onChange(listener: () => void): void {
+  /** Told once after each recalculation, until what is returned is called. */
+  onChange(listener: () => void): () => void {
     this.listeners.add(listener);
+    return () => {
+      this.listeners.delete(listener);
+    };
   }
 
   private firstOf(call: Call | undefined): Entry | undefined {

@@ -13,13 +13,6 @@ export interface Box {
   readonly endColumn: number;
 }
 
-/** AA → 26; any case. */
-export function columnIndex(letters: string): number {
-  let column = 0;
-  for (const letter of letters.toUpperCase()) column = column * 26 + letter.charCodeAt(0) - 64;
-  return column - 1;
-}
-
 export function cellAddress(place: CellPlace): string {
   return columnLetters(place.column) + String(place.row + 1);
 }

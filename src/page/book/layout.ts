@@ -61,9 +61,10 @@ export interface TableLayout extends SheetPlace {
 /** Columns of a form sheet. */
 export const formColumns = { label: 0, value: 1, unit: 2, note: 3 } as const;
 
-export function layOut(book: BookDescription): BookLayout {
+/** @param edition another number for each book that is opened in place of the last: no sheet of it bears the id of an old one */
+export function layOut(book: BookDescription, edition = 1): BookLayout {
   const sheets = book.sheets.map((sheet, index): SheetLayout => {
-    const place: SheetPlace = { id: `sheet-${String(index + 1)}`, name: sheet.name };
+    const place: SheetPlace = { id: `sheet-${String(edition)}-${String(index + 1)}`, name: sheet.name };
     if (sheet.kind === "form") return { ...place, kind: "form", sheet, firstFieldRow: sheet.heading.length + 1 };
     if (sheet.kind === "notes") return { ...place, kind: "notes", sheet };
     return tableLayout(place, sheet);

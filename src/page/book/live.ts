@@ -33,36 +33,63 @@ export interface LiveBook {
   sheet(sheetId: string): SheetLayout | undefined;
   activeSheetId(): string;
   readonly rowsOf: (table: TableLayout) => BodyRows;
+  /** Told when another book has taken the open one's place; what was read of the layout before is void then. */
+  onOpened(listener: () => void): void;
+  /** False while another book takes the open one's place: the grid then speaks of sheets that are gone. */
+  isOpen(): boolean;
+  /** Lets `swap` put another workbook under the book's id, then takes that over. */
+  replace(layout: BookLayout, swap: () => void): void;
   /** Which table column a body cell belongs to. */
   bodyColumn(sheetId: string, place: CellPlace): ColumnPlace | undefined;
 }
 
-export function liveBook(grid: Grid, layout: BookLayout): LiveBook {
+export function liveBook(grid: Grid, first: BookLayout): LiveBook {
   const injector = grid.univer.__getInjector();
-  const workbook = injector.get(IUniverInstanceService).getUnit<Workbook>(bookId, UniverInstanceType.UNIVER_SHEET);
-  if (!workbook) throw new Error("The workbook could not be opened.");
+  const listeners = new Set<() => void>();
+  let open = opened(injector, first);
+  let replacing = false;
   const manager = injector.get(TableManager);
   const rowsOf = (table: TableLayout): BodyRows => {
     const range = manager.getTableById(bookId, table.tableId)?.getRange();
     return range === undefined ? table : { firstRow: range.startRow + 1, lastRow: range.endRow };
   };
   const sheet = (sheetId: string): SheetLayout | undefined =>
-    layout.sheets.find((candidate) => candidate.id === sheetId);
+    open.layout.sheets.find((candidate) => candidate.id === sheetId);
   return {
-    layout,
+    get layout() {
+      return open.layout;
+    },
+    get workbook() {
+      return open.workbook;
+    },
+    get tables() {
+      return open.tables;
+    },
     injector,
-    workbook,
     commands: injector.get(ICommandService),
     api: grid.api,
-    tables: tableSheets(layout),
     sheet,
     rowsOf,
     worksheet: (sheetId) => {
-      const found = workbook.getSheetBySheetId(sheetId);
+      const found = open.workbook.getSheetBySheetId(sheetId);
       if (!found) throw new Error(`No sheet ${sheetId}`);
       return found;
     },
-    activeSheetId: () => workbook.getActiveSheet().getSheetId(),
+    activeSheetId: () => open.workbook.getActiveSheet().getSheetId(),
+    onOpened: (listener) => {
+      listeners.add(listener);
+    },
+    isOpen: () => !replacing,
+    replace: (layout, swap) => {
+      replacing = true;
+      try {
+        swap();
+        open = opened(injector, layout);
+      } finally {
+        replacing = false;
+      }
+      for (const listener of listeners) listener();
+    },
     bodyColumn: (sheetId, place) => {
       const table = sheet(sheetId);
       if (table?.kind !== "table") return undefined;
@@ -71,4 +98,12 @@ export function liveBook(grid: Grid, layout: BookLayout): LiveBook {
       return contains(body, place) ? columnAt(table, place.column) : undefined;
     },
   };
+}
+
+type OpenBook = Pick<LiveBook, "layout" | "workbook" | "tables">;
+
+function opened(injector: Injector, layout: BookLayout): OpenBook {
+  const workbook = injector.get(IUniverInstanceService).getUnit<Workbook>(bookId, UniverInstanceType.UNIVER_SHEET);
+  if (!workbook) throw new Error("The workbook could not be opened.");
+  return { layout, workbook, tables: tableSheets(layout) };
 }

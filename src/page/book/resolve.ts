@@ -5,7 +5,7 @@
 import { normaliseLiterals } from "../../host/embedded/literals.js";
 import { plainNames } from "../../host/embedded/names.js";
 import { type ResolvedFormula, resolveStructured, type TablePosition } from "../../host/embedded/structured.js";
-import { isCall, tokenize } from "../../host/embedded/tokens.js";
+import { isCall, tokenize } from "../../host/tokens.js";
 import { cellAddress, quoteSheet } from "./a1.js";
 import { type BookLayout, type ColumnPlace, type TableLayout, tableSheets } from "./layout.js";
 

@@ -6,7 +6,7 @@ import type { LiveBook } from "../book/live.js";
 
 export function refuseBeyondSheet(book: LiveBook, say: (message: string) => void): void {
   book.commands.beforeCommandExecuted((info) => {
-    if (info.id !== SetSelectionsOperation.id) return;
+    if (info.id !== SetSelectionsOperation.id || !book.isOpen()) return;
     const { subUnitId, selections } = info.params as ISetSelectionsOperationParams;
     const sheet = book.workbook.getSheetBySheetId(subUnitId);
     if (!sheet) return;

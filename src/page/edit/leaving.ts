@@ -15,7 +15,11 @@ export function askBeforeLeaving(book: LiveBook): void {
       lastStep(book)?.redoMutations.some(({ id }) => id.includes(".mutation.") && !looks.includes(id)) === true;
   };
   book.commands.onCommandExecuted((info) => {
-    if (info.type === CommandType.COMMAND) look();
+    if (info.type === CommandType.COMMAND && book.isOpen()) look();
+  });
+  // What was changed in the book before is gone already.
+  book.onOpened(() => {
+    changed = false;
   });
   addEventListener("beforeunload", (event) => {
     look();

@@ -1,6 +1,7 @@
 /** Finds and replaces A1 references in a formula; text, numbers, names and functions stay as they are. */
-import { isCall, type Token, tokenize } from "../../host/embedded/tokens.js";
-import { type Box, cellAddress, columnIndex } from "../book/a1.js";
+import { isCall, type Token, tokenize } from "../../host/tokens.js";
+import { columnIndex } from "../../host/reference.js";
+import { type Box, cellAddress } from "../book/a1.js";
 
 export interface Reference {
   /** Without quotes; undefined where the reference is to the formula's own sheet. */

@@ -29,9 +29,14 @@ export function settleTables(book: LiveBook): void {
   };
   remember();
   let settledStep = lastStep(book);
+  book.onOpened(() => {
+    known.clear();
+    remember();
+    settledStep = lastStep(book);
+  });
 
   book.commands.onCommandExecuted((info) => {
-    if (info.type !== CommandType.COMMAND) return;
+    if (info.type !== CommandType.COMMAND || !book.isOpen()) return;
     // A step taken back or done again carries its own repairs.
     if (info.id === UndoCommand.id || info.id === RedoCommand.id) {
       for (const table of book.tables) {

@@ -6,13 +6,17 @@ import { isFilled } from "./table-cells.js";
 
 export function tellStrayRows(book: LiveBook, say: (message: string) => void): void {
   let step = lastStep(book);
+  book.onOpened(() => {
+    step = lastStep(book);
+  });
   book.commands.onCommandExecuted((info, options) => {
-    if (info.id !== SetRangeValuesMutation.id || options?.fromFormula === true) return;
+    if (info.id !== SetRangeValuesMutation.id || options?.fromFormula === true || !book.isOpen()) return;
     const { subUnitId, cellValue } = info.params as ISetRangeValuesMutationParams;
     const table = book.tables.find(({ id }) => id === subUnitId);
     if (table === undefined) return;
     // When the table has taken in what it can.
     setTimeout(() => {
+      if (!book.tables.includes(table)) return;
       const now = lastStep(book);
       // What undo brings back was told when it was typed.
       if (now === step) return;

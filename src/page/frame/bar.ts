@@ -21,8 +21,12 @@ export function topBar(panelButton: HTMLElement): Bar {
   return {
     root,
     attach: (book) => {
-      title.textContent = book.layout.book.title;
-      document.title = `${book.layout.book.title} – Greybody`;
+      const entitle = (): void => {
+        title.textContent = book.layout.book.title;
+        document.title = `${book.layout.book.title} – Greybody`;
+      };
+      entitle();
+      book.onOpened(entitle);
       const undo = button("Undo", () => void book.commands.executeCommand(UndoCommand.id), { title: "Ctrl+Z" });
       const redo = button("Redo", () => void book.commands.executeCommand(RedoCommand.id), { title: "Ctrl+Y" });
       book.injector.get(IUndoRedoService).undoRedoStatus$.subscribe(({ undos, redos }) => {
@@ -56,10 +60,12 @@ function zoom(book: LiveBook): HTMLElement {
     },
     { "aria-label": "Zoom in" },
   );
+  const show = (): void => {
+    shown.textContent = `${String(Math.round(ratio() * 100))} %`;
+  };
   book.commands.onCommandExecuted((info) => {
-    if (info.id === "sheet.operation.set-zoom-ratio" || info.id === SetWorksheetActiveOperation.id) {
-      shown.textContent = `${String(Math.round(ratio() * 100))} %`;
-    }
+    if (info.id === "sheet.operation.set-zoom-ratio" || info.id === SetWorksheetActiveOperation.id) show();
   });
+  book.onOpened(show);
   return element("div", { class: "gb-zoom", role: "group", "aria-label": "Zoom" }, [smaller, shown, larger]);
 }

@@ -18,10 +18,26 @@ export function gridRegion(root: HTMLElement, book: LiveBook): Region {
   };
 }
 
-/** A part whose chosen tab, or else whose first control, takes the focus. */
-export function region(root: HTMLElement, available: () => boolean = () => true): Region {
+/** A part whose chosen tab, or else whose first control, takes the focus; one that `remembers`, what had it last. */
+export function region(
+  root: HTMLElement,
+  available: () => boolean = () => true,
+  { remembers = false }: { remembers?: boolean } = {},
+): Region {
+  let last: HTMLElement | undefined;
+  if (remembers) {
+    root.addEventListener("focusin", ({ target }) => {
+      if (target instanceof HTMLElement) last = target;
+    });
+  }
   const focus = (): void => {
-    for (const control of root.querySelectorAll<HTMLElement>("button:not([tabindex='-1']), input, summary")) {
+    if (last?.isConnected === true) {
+      last.focus();
+      if (document.activeElement === last) return;
+    }
+    const chosen = root.querySelectorAll<HTMLElement>("[role=tab][aria-selected=true]");
+    const others = root.querySelectorAll<HTMLElement>("button:not([tabindex='-1']), input, summary");
+    for (const control of [...chosen, ...others]) {
       control.focus();
       // A hidden or disabled one does not take it.
       if (document.activeElement === control) return;

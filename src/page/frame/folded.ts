@@ -20,36 +20,18 @@ export function foldedColumns(book: LiveBook): HTMLElement {
     { class: "gb-folded" },
   );
   const table = (): TableLayout | undefined => book.tables.find((candidate) => candidate.id === book.activeSheetId());
-  const indexes = (layout: TableLayout): number[] =>
-    layout.columns.filter(({ column }) => column.folded === true).map(({ index }) => index);
-  const hidden = (layout: TableLayout): boolean =>
-    indexes(layout).some((index) => !book.worksheet(layout.id).getColVisible(index));
 
   function press(): void {
     const layout = table();
-    if (layout === undefined) return;
-    const rows = book.worksheet(layout.id).getRowCount() - 1;
-    const ranges = runs(indexes(layout)).map(([startColumn, endColumn]) => ({
-      startRow: 0,
-      endRow: rows,
-      startColumn,
-      endColumn,
-    }));
-    const command = hidden(layout) ? SetSpecificColsVisibleCommand.id : SetColHiddenCommand.id;
-    const place = { unitId: bookId, subUnitId: layout.id };
-    const chosen = book.injector.get(SheetsSelectionsService).getCurrentSelections();
-    // The commands choose the columns in place of what was chosen.
-    void book.commands
-      .executeCommand(command, { ...place, ranges })
-      .then(() => book.commands.executeCommand(SetSelectionsOperation.id, { ...place, selections: chosen }));
+    if (layout !== undefined) void foldColumns(book, layout, !isFolded(book, layout));
   }
 
   function draw(): void {
     const layout = table();
-    const count = layout === undefined ? 0 : indexes(layout).length;
+    const count = layout === undefined ? 0 : foldedIndexes(layout).length;
     toggle.hidden = count === 0;
     if (layout === undefined) return;
-    const folded = hidden(layout);
+    const folded = isFolded(book, layout);
     toggle.textContent = folded ? `More columns (${count})` : "Fewer columns";
     toggle.title = layout.columns
       .filter(({ column }) => column.folded === true)
@@ -62,8 +44,35 @@ export function foldedColumns(book: LiveBook): HTMLElement {
     const watched = ["sheet.mutation.set-col-visible", "sheet.mutation.set-col-hidden", SetWorksheetActiveOperation.id];
     if (watched.includes(info.id)) draw();
   });
+  book.onOpened(draw);
   draw();
   return toggle;
+}
+
+function foldedIndexes(layout: TableLayout): number[] {
+  return layout.columns.filter(({ column }) => column.folded === true).map(({ index }) => index);
+}
+
+/** Whether at least one of the folded columns is hidden. */
+export function isFolded(book: LiveBook, layout: TableLayout): boolean {
+  return foldedIndexes(layout).some((index) => !book.worksheet(layout.id).getColVisible(index));
+}
+
+export async function foldColumns(book: LiveBook, layout: TableLayout, hide: boolean): Promise<boolean> {
+  const rows = book.worksheet(layout.id).getRowCount() - 1;
+  const ranges = runs(foldedIndexes(layout)).map(([startColumn, endColumn]) => ({
+    startRow: 0,
+    endRow: rows,
+    startColumn,
+    endColumn,
+  }));
+  const command = hide ? SetColHiddenCommand.id : SetSpecificColsVisibleCommand.id;
+  const place = { unitId: bookId, subUnitId: layout.id };
+  const chosen = book.injector.get(SheetsSelectionsService).getCurrentSelections();
+  const done = await book.commands.executeCommand(command, { ...place, ranges });
+  // The command chooses the columns in place of what was chosen.
+  await book.commands.executeCommand(SetSelectionsOperation.id, { ...place, selections: chosen });
+  return done;
 }
 
 /** 3, 4, 5, 9 → [3, 5], [9, 9]. */

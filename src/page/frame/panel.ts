@@ -1,25 +1,28 @@
-/** The panel beside the grid: the functions with their arguments, and the cautions. It folds away, and slides over a narrow page. */
-import type { FunctionSpec } from "../../functions/contract.js";
-import { cautions } from "../../functions/cautions.js";
+/** The place of the pane beside the grid. It folds away, and slides over a narrow page. */
+import type { HostPort } from "../../host/port.js";
 import { button, element } from "./dom.js";
-import { functionList } from "./function-list.js";
+import type { Trouble } from "./trouble.js";
 
 export interface Panel {
   readonly root: HTMLElement;
   /** Stands in the bar: shows and hides the panel. */
   readonly toggle: HTMLButtonElement;
   readonly isOpen: () => boolean;
+  /** Folds away where it would cover the grid. */
+  readonly giveWay: () => void;
+  /** Puts the pane in; until then its place is kept. */
+  readonly fill: (port: HostPort) => Promise<void>;
 }
 
 const narrow = "(max-width: 899.98px)";
 
-export function sidePanel(specs: readonly FunctionSpec[], layoutChanged: () => void): Panel {
+export function sidePanel(layoutChanged: () => void, report: Trouble["report"]): Panel {
   const toggle = button(
     "Panel",
     () => {
       set(root.hidden);
       // Over the grid it is a place of its own; beside it the person stays where they were.
-      if (!root.hidden && matchMedia(narrow).matches) root.querySelector("input")?.focus();
+      if (!root.hidden && matchMedia(narrow).matches) chosenWay()?.focus();
     },
     { class: "gb-panel-toggle", "aria-controls": "gb-panel" },
   );
@@ -31,16 +34,20 @@ export function sidePanel(specs: readonly FunctionSpec[], layoutChanged: () => v
     },
     { class: "gb-panel-close" },
   );
-  const root = element("aside", { class: "gb-panel", id: "gb-panel", "aria-label": "Functions and cautions" }, [
-    element("div", { class: "gb-panel-head" }, [element("h2", {}, ["Functions"]), close]),
-    functionList(specs),
-    cautionList(),
+  const place = element("div", { class: "gb-pane" }, [
+    element("p", { class: "gb-starting", role: "status" }, ["Loading the pane…"]),
+  ]);
+  const root = element("aside", { class: "gb-panel", id: "gb-panel", "aria-label": "Pane" }, [
+    element("div", { class: "gb-panel-head" }, [close]),
+    place,
   ]);
   root.addEventListener("keydown", (event) => {
-    if (event.key !== "Escape" || !matchMedia(narrow).matches) return;
+    // What is open within (a list of choices) closes first.
+    if (event.key !== "Escape" || event.defaultPrevented || !matchMedia(narrow).matches) return;
     set(false);
     toggle.focus();
   });
+  const chosenWay = (): HTMLElement | null => place.querySelector("[role=tab][aria-selected=true]");
 
   function set(open: boolean): void {
     root.hidden = !open;
@@ -49,16 +56,20 @@ export function sidePanel(specs: readonly FunctionSpec[], layoutChanged: () => v
   }
   // On a narrow page the grid comes first; the panel is one press away.
   set(!matchMedia(narrow).matches);
-  return { root, toggle, isOpen: () => !root.hidden };
-}
-
-function cautionList(): HTMLElement {
-  return element("section", { class: "gb-cautions", "aria-labelledby": "gb-cautions-title" }, [
-    element("h2", { id: "gb-cautions-title" }, ["Cautions"]),
-    element(
-      "ol",
-      {},
-      cautions.map(({ title, text }) => element("li", {}, [element("strong", {}, [`${title}. `]), text])),
-    ),
-  ]);
+  return {
+    root,
+    toggle,
+    isOpen: () => !root.hidden,
+    giveWay: () => {
+      if (matchMedia(narrow).matches) set(false);
+    },
+    fill: async (port) => {
+      try {
+        const { mountPane } = await import(/* webpackChunkName: "pane" */ "../../pane/mount.js");
+        mountPane(place, { port, announces: false });
+      } catch (error) {
+        report("The pane could not be loaded; the sheet works without it. The reason:", error);
+      }
+    },
+  };
 }

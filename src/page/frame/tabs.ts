@@ -61,6 +61,9 @@ export function sheetTabs(): Tabs {
         ];
         if (watched.includes(info.id)) draw(root.contains(document.activeElement));
       });
+      book.onOpened(() => {
+        draw(false);
+      });
       draw(false);
     },
   };

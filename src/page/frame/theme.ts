@@ -8,13 +8,23 @@ export function prefersDark(): boolean {
   return query().matches;
 }
 
+/** Told when the system changes to light or dark. */
+export function onPrefersDark(listener: (dark: boolean) => void): () => void {
+  const media = query();
+  const heard = (event: MediaQueryListEvent): void => {
+    listener(event.matches);
+  };
+  media.addEventListener("change", heard);
+  return () => {
+    media.removeEventListener("change", heard);
+  };
+}
+
 export function followTheme(book: LiveBook, tints: Tints): void {
   const apply = (dark: boolean): void => {
     tints.setDark(dark);
     book.api.toggleDarkMode(dark);
   };
   apply(prefersDark());
-  query().addEventListener("change", (event) => {
-    apply(event.matches);
-  });
+  onPrefersDark(apply);
 }

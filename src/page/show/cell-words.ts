@@ -1,5 +1,5 @@
 /** What can be said of a cell in words: for the status line, the hover card and a screen reader. */
-import { plainMessage } from "../../host/embedded/plain-messages.js";
+import { plainMessage } from "../../host/plain-messages.js";
 import { cellAddress, type CellPlace } from "../book/a1.js";
 import { formColumns } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";

@@ -41,6 +41,7 @@ export function fitNumbers(book: LiveBook, measureCells: (size: number, bold: bo
 
 /** The number in a cell that has no number format, as the engine holds it. */
 export function plainNumber(book: LiveBook, sheetId: string, row: number, column: number): number | undefined {
+  if (!book.isOpen()) return undefined;
   const worksheet = book.worksheet(sheetId);
   const raw = worksheet.getCellRaw(row, column);
   const spilled = book.injector.get(FormulaDataModel).getArrayFormulaCellData()[bookId]?.[sheetId]?.[row]?.[column];

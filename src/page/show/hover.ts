@@ -11,7 +11,7 @@ export function explainOnHover(book: LiveBook, messages: Messages, frame: HTMLEl
   const card = element("div", { class: "gb-hover", "aria-hidden": "true", hidden: "" });
   frame.append(card);
   book.injector.get(HoverManagerService).currentCell$.subscribe((hovered) => {
-    const at = hovered?.location;
+    const at = book.isOpen() ? hovered?.location : undefined;
     const words = at && cellWords(book, messages, at.subUnitId, { row: at.row, column: at.col });
     if (at === undefined || words?.message === undefined) {
       card.hidden = true;

@@ -22,12 +22,22 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
   ]);
   let said: string | undefined;
   let saidAt = 0;
-  // Enter moves the selection in the same breath as what is answered; the next move takes the answer away.
+  let saidOf = "";
+  let source: { book: LiveBook; messages: Messages } | undefined;
+
+  const chosen = (): string => {
+    const place = source && activeCell(source.book);
+    return source === undefined || place === undefined
+      ? ""
+      : `${source.book.activeSheetId()} ${String(place.row)} ${String(place.column)}`;
+  };
+  // Enter moves the selection in the same breath as what is answered; the next move takes the answer away. The grid
+  // also tells of the same cell chosen again, as when a menu closes: that is no move.
   const moved = (): void => {
-    if (performance.now() - saidAt > 500) said = undefined;
+    if (performance.now() - saidAt <= 500) saidOf = chosen();
+    else if (chosen() !== saidOf) said = undefined;
     show();
   };
-  let source: { book: LiveBook; messages: Messages } | undefined;
 
   const show = (): void => {
     if (source === undefined) return;
@@ -54,6 +64,7 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
     say: (text) => {
       said = text;
       saidAt = performance.now();
+      saidOf = chosen();
       show();
     },
     attach: (book, messages) => {
@@ -62,6 +73,7 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
       selections.selectionMoveEnd$.subscribe(moved);
       selections.selectionSet$.subscribe(moved);
       messages.onChange(show);
+      book.onOpened(moved);
       show();
     },
   };
@@ -69,6 +81,7 @@ export function statusLine(): StatusLine & { attach(book: LiveBook, messages: Me
 
 /** The selected cell of the sheet that is shown. */
 export function activeCell(book: LiveBook): CellPlace | undefined {
+  if (!book.isOpen()) return undefined;
   const primary = book.injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
   return primary ? { row: primary.actualRow, column: primary.actualColumn } : undefined;
 }

@@ -17,7 +17,7 @@ import { columnAt, type ColumnPlace, formColumns } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
 import { bookStyle } from "../book/styles.js";
-import { darkTones, gradeBars, gradeOf, lightTones, type Tones } from "../book/tones.js";
+import { darkTones, gradeBars, gradeOf, lightTones, type Tones } from "../../pane/tones.js";
 
 export interface Tints {
   setDark(dark: boolean): void;
@@ -32,16 +32,18 @@ export function tintCells(book: LiveBook): Tints {
     handler: (cell, context, next) => next(tinted(cell, context.subUnitId, context.row, context.col)),
   });
 
-  return {
-    setDark: (on) => {
-      dark = on;
-      for (const sheet of book.workbook.getSheets()) {
-        const defaultStyle: IStyleData = dark ? { ...bookStyle, bg: painted(darkTones.paper) } : bookStyle;
-        const params = { unitId: bookId, subUnitId: sheet.getSheetId(), defaultStyle };
-        book.commands.syncExecuteCommand(SetWorksheetDefaultStyleMutation.id, params);
-      }
-    },
+  const setDark = (on: boolean): void => {
+    dark = on;
+    for (const sheet of book.workbook.getSheets()) {
+      const defaultStyle: IStyleData = dark ? { ...bookStyle, bg: painted(darkTones.paper) } : bookStyle;
+      const params = { unitId: bookId, subUnitId: sheet.getSheetId(), defaultStyle };
+      book.commands.syncExecuteCommand(SetWorksheetDefaultStyleMutation.id, params);
+    }
   };
+  book.onOpened(() => {
+    setDark(dark);
+  });
+  return { setDark };
 
   function tinted(
     cell: Nullable<ICellDataForSheetInterceptor>,

@@ -20,6 +20,9 @@ type Line = string | Field;
 const date = "yyyy-mm-dd";
 const degrees = { measure: "temperature", format: "0.0" } as const;
 
+/** Tables of criteria that a route's direct views may be graded by. */
+export const CRITERIA_CHOICES = ["NETA-100.18", "house"] as const;
+
 const LINES = [
   "Job",
   { name: "id", label: "Job id" },
@@ -35,8 +38,8 @@ const LINES = [
   {
     name: "criteria",
     label: "Criteria, direct view",
-    start: "NETA-100.18",
-    choices: ["NETA-100.18", "house"],
+    start: CRITERIA_CHOICES[0],
+    choices: CRITERIA_CHOICES,
     note: "Agreed before the survey. =GREY.CRITERIA() lists the sets and their sources.",
   },
   {

@@ -1,4 +1,4 @@
-/** Our colours as the grid uses them; the pane's are in styles/tokens.css. */
+/** Our colours as grid, pictures and pane use them; the page's frame takes them from styles/tokens.css. */
 
 export interface Tone {
   readonly fill: string;
@@ -11,6 +11,8 @@ export interface Tones {
   readonly muted: string;
   readonly accent: string;
   readonly line: string;
+  /** What went wrong, and what cannot be taken back. */
+  readonly trouble: string;
   readonly input: string;
   readonly computed: string;
   /** Grades 1 to 4; grade 0 has no fill. */
@@ -23,6 +25,7 @@ export const lightTones: Tones = {
   muted: "#5b6472",
   accent: "#0b5c63",
   line: "#c9c5bb",
+  trouble: "#8c2f1b",
   input: "#eef4f1",
   computed: "#f4f1ea",
   grades: [
@@ -39,6 +42,7 @@ export const darkTones: Tones = {
   muted: "#a8afba",
   accent: "#6cc3c4",
   line: "#3a3f49",
+  trouble: "#f0a48e",
   input: "#1b2629",
   computed: "#211f1d",
   grades: [

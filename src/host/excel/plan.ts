@@ -1,0 +1,93 @@
+/** Where a description's sheets stand in Excel: pure arithmetic. Above a table: group names, units, headers. */
+import type { Cell } from "../../functions/contract.js";
+import type { BookDescription, FormSheet, NotesSheet, TableSheet } from "../../templates/contract.js";
+import type { TableInfo } from "../port.js";
+import { columnInfo, unitsOf } from "../records.js";
+import { excelFormula } from "./formula.js";
+import type { Memory } from "./memory.js";
+
+export interface SheetPlan<Sheet = FormSheet | TableSheet | NotesSheet> {
+  /** The name it will have. */
+  readonly name: string;
+  readonly sheet: Sheet;
+  /** The row under the heading and one empty row. */
+  readonly first: number;
+}
+
+export interface BookPlan {
+  readonly sheets: readonly SheetPlan[];
+  readonly tables: readonly TableInfo[];
+  readonly memory: Memory;
+  /** Columns that formulas name and no table has. */
+  readonly unresolved: readonly string[];
+}
+
+/** @param taken names of sheets that are there already */
+export function planBook(book: BookDescription, taken: readonly string[]): BookPlan {
+  const names = new Set(taken.map((name) => name.toLowerCase()));
+  const sheets = book.sheets.map((sheet): SheetPlan => {
+    const name = freeName(sheet.name, names);
+    names.add(name.toLowerCase());
+    return { name, sheet, first: sheet.heading.length + 1 };
+  });
+  const tables = sheets.flatMap(({ name, sheet }) => (sheet.kind === "table" ? [tableInfo(name, sheet)] : []));
+  const unresolved = sheets.flatMap(({ name, sheet }) => {
+    const formulas =
+      sheet.kind === "table"
+        ? [...sheet.computed.map(({ formula }) => formula), ...sheet.rows.flat(), ...sheet.heading]
+        : sheet.heading;
+    return formulas
+      .filter(isFormula)
+      .flatMap((formula) =>
+        excelFormula(formula, tables, tableOn(tables, name)).unresolved.map((at) => `${name}: ${at}`),
+      );
+  });
+  return { sheets, tables, memory: memoryOf(sheets, tables), unresolved };
+}
+
+export function isFormula(cell: Cell): cell is string {
+  return typeof cell === "string" && cell.startsWith("=");
+}
+
+export function tableOn(tables: readonly TableInfo[], sheet: string): string | undefined {
+  return tables.find((table) => table.sheet === sheet)?.name;
+}
+
+function tableInfo(name: string, sheet: TableSheet): TableInfo {
+  const headerRow = sheet.heading.length + 2;
+  const columns = [
+    ...sheet.columns.map((column, at) => columnInfo(column, at, false)),
+    ...sheet.computed.map((column, at) => columnInfo(column, sheet.columns.length + 1 + at, true)),
+  ];
+  const lastRow = headerRow + Math.max(1, sheet.rows.length);
+  return {
+    name: sheet.tableName,
+    sheet: name,
+    headerRow,
+    firstRow: headerRow + 1,
+    lastRow,
+    columns,
+    units: unitsOf(columns),
+  };
+}
+
+function memoryOf(sheets: readonly SheetPlan[], tables: readonly TableInfo[]): Memory {
+  const fields = sheets.flatMap(({ sheet }) =>
+    sheet.kind === "form"
+      ? sheet.fields.flatMap(({ definedName, label, unit }) =>
+          definedName === undefined ? [] : [[definedName, { label, ...(unit === undefined ? {} : { unit }) }] as const],
+        )
+      : [],
+  );
+  return {
+    tables: Object.fromEntries(tables.map(({ name, columns }) => [name, columns])),
+    fields: Object.fromEntries(fields),
+  };
+}
+
+function freeName(name: string, taken: ReadonlySet<string>): string {
+  for (let count = 1; ; count++) {
+    const tried = count === 1 ? name : `${name} ${count}`;
+    if (!taken.has(tried.toLowerCase())) return tried;
+  }
+}

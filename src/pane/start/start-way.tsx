@@ -1,0 +1,111 @@
+/** Start: a new route, in the units and by the criteria that were agreed; the cautions at its foot. */
+import { Button, Field, Input, Radio, RadioGroup, Select } from "@fluentui/react-components";
+import { type ReactElement, useId, useState } from "react";
+import type { Units } from "../../functions/units.js";
+import { CRITERIA_CHOICES } from "../../templates/route/job.js";
+import { type CriteriaChoice, newRoute } from "../../templates/route/new.js";
+import { Cautions } from "../cautions.js";
+import { Next, Note, Sentence } from "../parts.js";
+import type { PaneTools } from "../tools.js";
+import { mostRows, rowsOf } from "./rows.js";
+import { startSentence } from "./sentence.js";
+
+const aboutCriteria: Readonly<Record<CriteriaChoice, string>> = {
+  "NETA-100.18": "NETA-100.18: similar, air",
+  house: "house (ours): similar, air, baseline",
+};
+
+export function StartWay({ tools }: { tools: PaneTools }): ReactElement {
+  return (
+    <>
+      <Sentence announces={tools.announces}>{startSentence(tools.book)}</Sentence>
+      <NewRouteForm tools={tools} />
+      <Cautions />
+    </>
+  );
+}
+
+function NewRouteForm({ tools }: { tools: PaneTools }): ReactElement {
+  const { port, say, refresh } = tools;
+  const id = useId();
+  const [title, setTitle] = useState("Electrical route");
+  const [units, setUnits] = useState<Units>("C");
+  const [typedRows, setTypedRows] = useState("50");
+  const [criteria, setCriteria] = useState<CriteriaChoice>(CRITERIA_CHOICES[0]);
+  const [asking, setAsking] = useState(false);
+  const [making, setMaking] = useState(false);
+  const rows = rowsOf(typedRows);
+
+  const make = async (): Promise<void> => {
+    if (rows === undefined || making) return;
+    setMaking(true);
+    say("Making the route…");
+    const made = await port.makeBook(newRoute({ title: title.trim() || "Electrical route", units, rows, criteria }));
+    setMaking(false);
+    setAsking(false);
+    refresh();
+    say(
+      made.ok
+        ? `The route stands: ${String(rows)} rows in ${units === "C" ? "°C" : "°F"}, by ${criteria}. F6 goes to the sheet; what is on the route is listed in Assets.`
+        : made.message,
+    );
+  };
+  const press = (): void => {
+    // What is open goes: that is asked for once more, in place, never by a dialog.
+    if (port.newBookIs === "replaced" && !asking) setAsking(true);
+    else void make();
+  };
+
+  return (
+    <form
+      className="gp-form"
+      aria-labelledby={`${id}-title`}
+      onSubmit={(event) => {
+        event.preventDefault();
+        press();
+      }}
+    >
+      <h2 id={`${id}-title`}>New electrical route</h2>
+      <Field label="Title">
+        <Input value={title} onChange={(_, data) => setTitle(data.value)} />
+      </Field>
+      <Field label="Temperatures in">
+        <RadioGroup layout="horizontal" value={units} onChange={(_, data) => setUnits(data.value as Units)}>
+          <Radio value="C" label="°C, K, m" />
+          <Radio value="F" label="°F, ft" />
+        </RadioGroup>
+      </Field>
+      <Field
+        label="Rows to begin with"
+        {...(rows === undefined ? { validationMessage: `A whole number from 1 to ${String(mostRows)}.` } : {})}
+      >
+        <Input value={typedRows} inputMode="numeric" onChange={(_, data) => setTypedRows(data.value)} />
+      </Field>
+      <Field label="Criteria, direct view" hint="Agreed before the survey; Job can name others.">
+        <Select value={criteria} onChange={(_, data) => setCriteria(data.value as CriteriaChoice)}>
+          {CRITERIA_CHOICES.map((name) => (
+            <option key={name} value={name}>
+              {aboutCriteria[name]}
+            </option>
+          ))}
+        </Select>
+      </Field>
+      {asking ? (
+        <div className="gp-asking" role="alert">
+          The new route takes the place of the open workbook, which is then gone.
+        </div>
+      ) : null}
+      <div className="gp-buttons">
+        <Next type="submit" off={rows === undefined || making}>
+          {asking ? "Replace the open workbook" : "Make the route"}
+        </Next>
+        {asking ? (
+          <Button appearance="subtle" onClick={() => setAsking(false)}>
+            Keep it
+          </Button>
+        ) : null}
+      </div>
+      <Note>The table grows as it is typed into: the rows are only a beginning.</Note>
+    </form>
+  );
+}
