@@ -1,4 +1,4 @@
-/** Draws the add-in's icons: a grey body with a band from sand to plum across it, and the same with a tick. */
+/** Draws the add-in's icons: a grey body with a band from sand to plum across it, and the same with a tick or a plus. */
 import { mkdirSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { encodePng } from "./png.mjs";
@@ -19,7 +19,8 @@ function hex(text) {
 /** Colour at a point of the unit square, undefined where nothing is drawn. */
 const drawings = {
   greybody: (x, y) => body(x, y),
-  check: (x, y) => tick(x, y) ?? body(x, y),
+  check: (x, y) => badge(x, y, tick) ?? body(x, y),
+  route: (x, y) => badge(x, y, plus) ?? body(x, y),
 };
 
 function body(x, y) {
@@ -31,14 +32,21 @@ function body(x, y) {
   return across < 0 ? grey.light : grey.dark;
 }
 
-/** A disc at the lower right with a tick; false in the clear ring that sets it apart, undefined outside. */
-function tick(x, y) {
+/** A disc at the lower right with a mark; false in the clear ring that sets it apart, undefined outside. */
+function badge(x, y, mark) {
   const distance = Math.hypot(x - 0.72, y - 0.72);
   if (distance > 0.32) return undefined;
   if (distance > 0.27) return false;
-  const short = segment(x, y, [0.6, 0.73], [0.69, 0.82]);
-  const long = segment(x, y, [0.69, 0.82], [0.85, 0.62]);
-  return Math.min(short, long) < 0.042 ? paper : accent;
+  return mark(x, y) < 0.042 ? paper : accent;
+}
+
+/** Distances from the strokes of a mark. */
+function tick(x, y) {
+  return Math.min(segment(x, y, [0.6, 0.73], [0.69, 0.82]), segment(x, y, [0.69, 0.82], [0.85, 0.62]));
+}
+
+function plus(x, y) {
+  return Math.min(segment(x, y, [0.58, 0.72], [0.86, 0.72]), segment(x, y, [0.72, 0.58], [0.72, 0.86]));
 }
 
 /** Distance of a point from a line between two points. */

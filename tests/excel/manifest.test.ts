@@ -118,10 +118,29 @@ test("the namespace is the catalogue's, three letters or more and no cell", () =
 
 test("every command of the ribbon does something: it opens the pane or names what the page's script ties to it", () => {
   const script = readFileSync(path.join(folder, "pane.js"), "utf8");
+  const labels = all("Control").map(({ attributes }) => attributes.id);
+  expect(labels).toEqual(["Greybody.OpenPane", "Greybody.NewRoute", "Greybody.CheckSheet"]);
   const actions = all("Action").map(({ attributes }) => attributes["xsi:type"]);
-  expect(actions).toEqual(["ShowTaskpane", "ExecuteFunction"]);
-  for (const { text } of all("FunctionName")) expect(script).toContain(`"${text}"`);
-  expect(all("FunctionName")).toHaveLength(1);
+  expect(actions).toEqual(["ShowTaskpane", "ExecuteFunction", "ExecuteFunction"]);
+  const names = all("FunctionName").map(({ text }) => text);
+  expect(names).toEqual(["newRoute", "checkSheet"]);
+  for (const name of names) expect(script).toContain(`"${name}"`);
+});
+
+test("every command has a label and a tip of its own, and icons in the four sizes", () => {
+  const controls = built.match(/<Control [^]*?<\/Control>/g) ?? [];
+  const parts = controls.map((control) => {
+    const inside = elementsOf(control);
+    const resid = (name: string): string[] =>
+      inside.filter((one) => one.name === name).flatMap(({ attributes }) => attributes.resid ?? []);
+    return { label: resid("Label")[0], tip: resid("Description")[0], icons: resid("Image") };
+  });
+  const texts = parts.flatMap(({ label, tip }) => [resources.get(label ?? ""), resources.get(tip ?? "")]);
+  expect(new Set(texts).size).toBe(2 * controls.length);
+  expect(texts).not.toContain(undefined);
+  const icons = parts.map((part) => part.icons.map((icon) => resources.get(icon)));
+  expect(icons.map((four) => four.length)).toEqual([4, 4, 4]);
+  expect(new Set(icons.flat()).size).toBe(12);
 });
 
 describe("icons", () => {

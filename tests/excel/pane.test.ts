@@ -68,14 +68,18 @@ describeInBrowser("The pane in Excel", () => {
     expect(await pane.page.locator(".gp-sentence").innerText()).toContain("D1");
   });
 
-  test("opens Check by the ribbon's command, which is told when it is done", async () => {
+  test.each([
+    ["newRoute", "Start", "Make the route"],
+    ["checkSheet", "Check", "Look through the sheet"],
+  ])("the ribbon's command %s opens %s, and is told when it is done", async (command, way, next) => {
     await pane.way("Sources");
-    await pane.page.evaluate(() => {
-      globalThis.standIn.actions.get("checkSheet")?.({ completed: () => globalThis.standIn.completed++ });
-    });
-    await pane.page.getByRole("tab", { name: "Check", selected: true }).waitFor();
-    await pane.page.getByRole("button", { name: "Look through the sheet" }).waitFor();
-    await pane.page.waitForFunction(() => globalThis.standIn.completed === 1);
+    const done = await pane.page.evaluate(() => globalThis.standIn.completed);
+    await pane.page.evaluate((name) => {
+      globalThis.standIn.actions.get(name)?.({ completed: () => globalThis.standIn.completed++ });
+    }, command);
+    await pane.page.getByRole("tab", { name: way, selected: true }).waitFor();
+    await pane.page.getByRole("button", { name: next }).waitFor();
+    await pane.page.waitForFunction((before) => globalThis.standIn.completed === before + 1, done);
   });
 
   test("looks through the sheet and goes to a cell, all by keyboard", async () => {

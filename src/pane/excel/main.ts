@@ -20,6 +20,9 @@ const ask = (way: Way): void => {
 };
 // Before Office is asked: a press on the ribbon may be what opens this page.
 if ("Office" in globalThis) {
+  onCommand("newRoute", () => {
+    ask("start");
+  });
   onCommand("checkSheet", () => {
     ask("check");
   });
