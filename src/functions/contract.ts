@@ -24,6 +24,12 @@ export type Quantity =
   | "temperature"
   | "difference"
   | "distance"
+  /** What a target measures: mm or inches, where a distance is m or ft. */
+  | "length"
+  | "angle"
+  | "speed"
+  /** A day as Excel counts it. */
+  | "date"
   | "fraction"
   | "percent"
   | "pressure"
@@ -50,6 +56,8 @@ export interface ArgumentSpec {
   readonly zeroIsBlank?: boolean;
   /** Taken whole: a range is one value (response table, criteria, phases), never broadcast. */
   readonly whole?: boolean;
+  /** What the columns of a range taken whole are, in order, each read as an argument of that name. */
+  readonly columns?: readonly ArgumentSpec[];
 }
 
 export interface FunctionSpec {

@@ -1,110 +1,15 @@
 import { correctBlock } from "../core/correction/block.js";
 import { apparent, correct } from "../core/correction/correct.js";
-import type { Settings } from "../core/correction/settings.js";
 import { GreybodyError } from "../core/errors.js";
-import { EMISSIVITY, REFLECTANCE, TEMPERATURE, TRANSMISSION } from "../core/limits.js";
+import { TEMPERATURE } from "../core/limits.js";
 import { radiance, temperature } from "../core/planck/exact.js";
 import { requireTemperature } from "../core/correction/settings.js";
 import { numbersFor } from "./arena.js";
 import { BAND_ARGUMENT } from "./bands.js";
-import type { ArgumentSpec, FunctionSpec } from "./contract.js";
+import type { FunctionSpec } from "./contract.js";
 import { defineCells, UNITS_ARGUMENT } from "./lift.js";
-import type { BlockColumn, Values } from "./lift.js";
-
-/** CORRECTED's arguments two to ten: what stands between the object and its reading. */
-const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
-  {
-    name: "emissivity",
-    quantity: "fraction",
-    help: "emissivity of the surface in the camera's band",
-    range: EMISSIVITY,
-    zeroIsBlank: true,
-  },
-  {
-    name: "reflected",
-    quantity: "temperature",
-    help: "reflected apparent temperature on the object's side",
-    range: TEMPERATURE,
-  },
-  {
-    name: "air_transmission",
-    quantity: "fraction",
-    help: "transmission of the air, between object and window where there is one",
-    optional: true,
-    default: 1,
-    range: TRANSMISSION,
-  },
-  {
-    name: "air_temp",
-    quantity: "temperature",
-    help: "temperature of the air on the path; needed where a transmission of air is below 1",
-    optional: true,
-    range: TEMPERATURE,
-  },
-  {
-    name: "window_transmission",
-    quantity: "fraction",
-    help: "transmission of the window",
-    optional: true,
-    default: 1,
-    range: TRANSMISSION,
-  },
-  {
-    name: "window_temp",
-    quantity: "temperature",
-    help: "temperature of the window; needed where its transmission is below 1",
-    optional: true,
-    range: TEMPERATURE,
-  },
-  {
-    name: "window_reflectance",
-    quantity: "fraction",
-    help: "reflectance of the window on the camera's side",
-    optional: true,
-    default: 0,
-    range: REFLECTANCE,
-  },
-  {
-    name: "outer_reflected",
-    quantity: "temperature",
-    help: "reflected apparent temperature on the camera's side; needed where the window reflects",
-    optional: true,
-    range: TEMPERATURE,
-  },
-  {
-    name: "outer_air_transmission",
-    quantity: "fraction",
-    help: "transmission of the air between window and camera",
-    optional: true,
-    default: 1,
-    range: TRANSMISSION,
-  },
-];
-
-const NAMES: { readonly [Name in keyof Required<Settings>]: string } = {
-  emissivity: "emissivity",
-  reflected: "reflected",
-  airTransmission: "air_transmission",
-  airTemp: "air_temp",
-  windowTransmission: "window_transmission",
-  windowTemp: "window_temp",
-  windowReflectance: "window_reflectance",
-  outerReflected: "outer_reflected",
-  outerAirTransmission: "outer_air_transmission",
-};
-
-type SettingName = keyof typeof NAMES;
-
-function mapSettings<Value>(of: (argument: string) => Value): Record<SettingName, Value> {
-  const entries = Object.entries(NAMES).map(([name, argument]) => [name, of(argument)] as const);
-  return Object.fromEntries(entries) as Record<SettingName, Value>;
-}
-
-/** The settings of one cell; what is not given is left out. */
-function settingsOf(values: Values): Settings {
-  const all = Object.entries(mapSettings((argument) => values.optional(argument)));
-  return Object.fromEntries(all.filter(([, value]) => value !== undefined)) as unknown as Settings;
-}
+import type { BlockColumn } from "./lift.js";
+import { mapSettings, READING_ARGUMENTS, SETTINGS_ARGUMENTS, settingsOf } from "./settings-arguments.js";
 
 const CORRECTED = defineCells({
   name: "CORRECTED",
@@ -112,17 +17,7 @@ const CORRECTED = defineCells({
   summary:
     "Temperature of an object from its apparent temperature: emissivity, reflection, air and a window taken out.",
   returns: "corrected temperature",
-  args: [
-    {
-      name: "apparent",
-      quantity: "temperature",
-      help: "apparent temperature: the camera's reading with emissivity and transmission at 1",
-      range: TEMPERATURE,
-    },
-    ...SETTINGS_ARGUMENTS,
-    BAND_ARGUMENT,
-    UNITS_ARGUMENT,
-  ],
+  args: [...READING_ARGUMENTS, BAND_ARGUMENT, UNITS_ARGUMENT],
   result: "temperature",
   cell: (values) => correct(values.number("apparent"), settingsOf(values), values.band()).temperature,
   block: (column, band, count) => {

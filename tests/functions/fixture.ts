@@ -46,6 +46,8 @@ export function call(spec: FunctionSpec, given: Given): Grid {
 export function inFahrenheit(quantity: Quantity, value: number): number {
   if (quantity === "temperature") return value * 1.8 + 32;
   if (quantity === "difference") return value * 1.8;
+  if (quantity === "length") return value / 25.4;
+  if (quantity === "speed") return value / 0.44704;
   return quantity === "distance" ? value / 0.3048 : value;
 }
 
@@ -53,19 +55,23 @@ export function inFahrenheit(quantity: Quantity, value: number): number {
 export function metric(quantity: Quantity, si: number): number {
   if (quantity === "temperature") return Math.round((si - 273.15) * 1e9) / 1e9;
   if (quantity === "percent") return si * 100;
+  if (quantity === "length" || quantity === "angle") return Number((si * 1000).toPrecision(13));
   return quantity === "pressure" ? si / 1000 : si;
 }
 
 /** An argument's cells, each changed where it is a number; text and everything else stays. */
-function mapNumbers(input: Input, change: (value: number) => Cell): Input {
-  const each = (cell: Cell): Cell => (typeof cell === "number" ? change(cell) : cell);
-  return Array.isArray(input) ? (input as Grid).map((row) => row.map(each)) : each(input as Cell);
+function mapNumbers(input: Input, change: (value: number, column: number) => Cell): Input {
+  const each = (cell: Cell, column: number): Cell => (typeof cell === "number" ? change(cell, column) : cell);
+  return Array.isArray(input) ? (input as Grid).map((row) => row.map(each)) : each(input as Cell, 0);
 }
 
 /** Every number among the arguments changed, by what it means. */
 export function mapGiven(spec: FunctionSpec, given: Given, change: (value: number, quantity: Quantity) => Cell): Given {
   return Object.fromEntries(
-    spec.args.map((arg) => [arg.name, mapNumbers(given[arg.name], (value) => change(value, arg.quantity))]),
+    spec.args.map((arg) => [
+      arg.name,
+      mapNumbers(given[arg.name], (value, column) => change(value, arg.columns?.[column]?.quantity ?? arg.quantity)),
+    ]),
   );
 }
 
