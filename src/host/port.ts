@@ -132,7 +132,8 @@ export interface FoldedColumns {
   readonly hidden: boolean;
 }
 
-export type Theme = "light" | "dark";
+/** "contrast": light on black, with lines for every edge. */
+export type Theme = "light" | "dark" | "contrast";
 
 /** Ends a subscription. */
 export type Stop = () => void;

@@ -44,7 +44,7 @@ export function Pane({ port, specs, first, announces, lookThrough, onAsked }: Pa
   const tools: PaneTools = { port, book, say, refresh, announces, lookThrough };
 
   return (
-    <FluentProvider theme={paneTheme(theme)} className="gp-pane" style={paneVariables(theme)}>
+    <FluentProvider theme={paneTheme(theme)} className="gp-pane" data-theme={theme} style={paneVariables(theme)}>
       <WayTabs way={way} choose={choose} />
       <div className="gp-body" ref={body} role="tabpanel" tabIndex={0} id="gp-way" aria-labelledby={`gp-tab-${way}`}>
         <Content way={way} tools={tools} specs={specs} />

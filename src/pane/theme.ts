@@ -2,7 +2,7 @@
 import { type Theme as FluentTheme, webDarkTheme, webLightTheme } from "@fluentui/react-components";
 import type { CSSProperties } from "react";
 import type { Theme } from "../host/port.js";
-import { darkTones, lightTones, type Tones } from "./tones.js";
+import { contrastTones, darkTones, lightTones, type Tones } from "./tones.js";
 
 const paper = "var(--paper)";
 const ink = "var(--ink)";
@@ -74,30 +74,46 @@ const ours: Partial<FluentTheme> = {
   colorNeutralForegroundDisabled: muted,
 };
 
+const tones: Readonly<Record<Theme, Tones>> = { light: lightTones, dark: darkTones, contrast: contrastTones };
+
 export function paneTheme(theme: Theme): FluentTheme {
-  return { ...(theme === "dark" ? webDarkTheme : webLightTheme), ...ours };
+  return { ...(theme === "light" ? webLightTheme : webDarkTheme), ...ours };
 }
 
 export function tonesOf(theme: Theme): Tones {
-  return theme === "dark" ? darkTones : lightTones;
+  return tones[theme];
 }
 
 /** Set on the pane itself: Excel's theme need not be the system's. */
 export function paneVariables(theme: Theme): CSSProperties {
-  const tones = tonesOf(theme);
+  return { colorScheme: schemeOf(theme), ...variablesOf(theme) };
+}
+
+/** The same for what stands around the pane: the page of the add-in. */
+export function dressPage(page: HTMLElement, theme: Theme): void {
+  page.style.colorScheme = schemeOf(theme);
+  for (const [name, value] of Object.entries(variablesOf(theme))) page.style.setProperty(name, value);
+}
+
+function schemeOf(theme: Theme): "light" | "dark" {
+  return theme === "light" ? "light" : "dark";
+}
+
+function variablesOf(theme: Theme): Record<`--${string}`, string> {
+  const { paper, ink, muted, accent, line, computed, trouble, grades } = tonesOf(theme);
   const variables: Record<`--${string}`, string> = {
-    "--paper": tones.paper,
-    "--ink": tones.ink,
-    "--muted": tones.muted,
-    "--accent": tones.accent,
-    "--on-accent": tones.paper,
-    "--line": tones.line,
-    "--soft": tones.computed,
-    "--trouble": tones.trouble,
+    "--paper": paper,
+    "--ink": ink,
+    "--muted": muted,
+    "--accent": accent,
+    "--on-accent": paper,
+    "--line": line,
+    "--soft": computed,
+    "--trouble": trouble,
   };
-  tones.grades.forEach(({ fill, ink: onFill }, index) => {
+  grades.forEach(({ fill, ink: onFill }, index) => {
     variables[`--grade-${index + 1}`] = fill;
     variables[`--on-grade-${index + 1}`] = onFill;
   });
-  return { colorScheme: theme, ...variables };
+  return variables;
 }

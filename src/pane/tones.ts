@@ -53,6 +53,19 @@ export const darkTones: Tones = {
   ],
 };
 
+/** For a ground of pure black: every line and word stands out as far as it can. */
+export const contrastTones: Tones = {
+  ...darkTones,
+  paper: "#000000",
+  ink: "#ffffff",
+  muted: "#ffffff",
+  accent: "#8ff0f0",
+  line: "#ffffff",
+  trouble: "#ffc4b5",
+  input: "#000000",
+  computed: "#000000",
+};
+
 /** One bar more a grade, so that a grade reads without colour; index 0 is grade 0. */
 export const gradeBars = ["–", "▁", "▂", "▄", "█"] as const;
 

@@ -13,6 +13,8 @@ interface StandIn {
   readonly actions: Map<string, (event: { completed: () => void }) => void>;
   /** How often the ribbon was told that its command is done. */
   completed: number;
+  /** Ground of Office's panes, "none" where it does not tell; by the system's where absent. */
+  ground?: string;
 }
 
 declare global {
@@ -41,9 +43,11 @@ function playOffice(book: FakeWorkbook): void {
     Office: {
       HostType: { Excel: "Excel" },
       context: {
-        // Office's own dark ground where the system is dark, as most Excels have it.
+        // Office's own dark ground where the system is dark, as most Excels have it, unless a test sets another.
         get officeTheme() {
-          return { bodyBackgroundColor: matchMedia("(prefers-color-scheme: dark)").matches ? "#1f1f1f" : "#ffffff" };
+          if (standIn.ground === "none") return undefined;
+          const dark = matchMedia("(prefers-color-scheme: dark)").matches;
+          return { bodyBackgroundColor: standIn.ground ?? (dark ? "#1f1f1f" : "#ffffff") };
         },
       },
       onReady: () => Promise.resolve({ host: "Excel" }),

@@ -14,8 +14,9 @@ import { fold, folding } from "./folding.js";
 import { excelFormula } from "./formula.js";
 import { makeBook } from "./make-book.js";
 import type { KeptMessages } from "./messages.js";
-import { onExcel, onTheme, theme } from "./events.js";
+import { onExcel } from "./events.js";
 import { loadTables } from "./tables.js";
+import { onTheme, theme } from "./theme.js";
 
 /** @param blankErrors whether our errors show as an empty text */
 export function excelHost(kept: KeptMessages, blankErrors: boolean): HostPort {

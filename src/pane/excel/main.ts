@@ -6,7 +6,9 @@ import { excelHost } from "../../host/excel/host.js";
 import { keptMessages } from "../../host/excel/messages.js";
 import { onCommand, readyInExcel } from "../../host/excel/office.js";
 import { Reading } from "../../host/excel/reading.js";
+import type { Theme } from "../../host/port.js";
 import { type MountedPane, mountPane } from "../mount.js";
+import { dressPage } from "../theme.js";
 import type { Way } from "../ways.js";
 
 const place = document.getElementById("gb-root");
@@ -34,8 +36,14 @@ void readyInExcel().then((inExcel) => {
     return;
   }
   const reading = new Reading(keptMessages, blankErrors);
+  const port = excelHost(keptMessages, blankErrors);
+  const dress = (theme: Theme): void => {
+    dressPage(document.documentElement, theme);
+  };
+  dress(port.theme());
+  port.onTheme(dress);
   pane = mountPane(place, {
-    port: excelHost(keptMessages, blankErrors),
+    port,
     announces: true,
     lookThrough: () => reading.check(),
     ...(asked === undefined ? {} : { first: asked }),
