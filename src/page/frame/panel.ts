@@ -1,6 +1,7 @@
-/** The place of the pane beside the grid. It folds away, and slides over a narrow page. */
+/** The place of the pane beside the grid. It is drawn wider, folds away, and slides over a narrow page. */
 import type { HostPort } from "../../host/port.js";
 import { button, element } from "./dom.js";
+import { splitter } from "./splitter.js";
 import type { Trouble } from "./trouble.js";
 
 export interface Panel {
@@ -41,6 +42,16 @@ export function sidePanel(layoutChanged: () => void, report: Trouble["report"]):
     element("div", { class: "gb-panel-head" }, [close]),
     place,
   ]);
+  const edge = splitter(
+    root,
+    () => {
+      set(false);
+      toggle.focus();
+    },
+    layoutChanged,
+  );
+  root.prepend(edge.root);
+  addEventListener("resize", edge.fit);
   root.addEventListener("keydown", (event) => {
     // What is open within (a list of choices) closes first.
     if (event.key !== "Escape" || event.defaultPrevented || !matchMedia(narrow).matches) return;
