@@ -1,7 +1,7 @@
 import { sourcesInWords } from "../functions/about.js";
 import type { FunctionSpec } from "../functions/contract.js";
 import { argumentFacts, NAMESPACE, signature } from "../functions/describe.js";
-import { nearest } from "../host/embedded/nearest.js";
+import { nearest } from "../core/nearest.js";
 import { UsageError } from "./usage.js";
 
 /** `greybody functions`: every function with its summary, by topic; with a name, all about that one. */

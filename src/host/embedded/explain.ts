@@ -1,7 +1,7 @@
 import type { BaseFunction, IFunctionNames } from "@univerjs/engine-formula";
 import { NAMESPACE } from "../../functions/describe.js";
 import { plainName } from "./names.js";
-import { nearest } from "./nearest.js";
+import { nearest } from "../../core/nearest.js";
 import type { FormulaReading } from "./syntax.js";
 
 type Functions = ReadonlyMap<IFunctionNames, BaseFunction>;
