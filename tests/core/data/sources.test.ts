@@ -3,9 +3,15 @@ import Ajv from "ajv";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { BUILT_IN_CRITERIA } from "../../../src/data/criteria.js";
+import { MATERIALS } from "../../../src/data/emissivity.js";
+import { FIGURES } from "../../../src/data/figures.js";
+import { INTERVALS } from "../../../src/data/intervals.js";
+import { LIMITS } from "../../../src/data/limits.js";
 import { METHODS } from "../../../src/data/methods.js";
+import { PRIORITY_MATRICES } from "../../../src/data/priorities.js";
 import { REFERENCES } from "../../../src/data/references.js";
 import { RULES } from "../../../src/data/rules.js";
+import { WINDOWS } from "../../../src/data/windows.js";
 import { catalogue } from "../../../src/functions/catalogue.js";
 import * as schemas from "../../support/data-schemas.js";
 
@@ -20,6 +26,12 @@ describe("shape", () => {
     ["references.json", schemas.REFERENCES],
     ["methods.json", schemas.METHODS],
     ["air-model.json", schemas.AIR_MODEL],
+    ["emissivity.json", schemas.EMISSIVITY],
+    ["windows.json", schemas.WINDOWS],
+    ["limits.json", schemas.LIMITS],
+    ["intervals.json", schemas.INTERVALS],
+    ["priorities.json", schemas.PRIORITIES],
+    ["figures.json", schemas.FIGURES],
   ])("%s", (name, schema) => {
     const valid = ajv.validate(schema, file(name));
     expect(ajv.errors ?? []).toEqual([]);
@@ -31,6 +43,9 @@ describe("the bibliography", () => {
   const used = new Set([
     ...BUILT_IN_CRITERIA.flatMap((set) => set.rows.map((row) => row.source)),
     ...Object.values(RULES).map((rule) => rule.source),
+    ...MATERIALS.flatMap(({ ranges }) => ranges.flatMap((range) => [range.source, ...(range.also ?? [])])),
+    ...WINDOWS.flatMap(({ ranges }) => ranges.map((range) => range.source)),
+    ...[...LIMITS, ...INTERVALS, ...PRIORITY_MATRICES, ...FIGURES].map((row) => row.source),
     ...METHODS.flatMap((method) => method.sources),
     ...catalogue.flatMap((spec) => spec.sources),
   ]);
@@ -44,7 +59,8 @@ describe("the bibliography", () => {
 
 describe("built-in criteria", () => {
   it("are named once, NETA's numbers first", () => {
-    expect(BUILT_IN_CRITERIA.map((set) => set.name)).toEqual(["NETA-100.18", "house", "house-limit", "house-indirect"]);
+    const names = ["NETA-100.18", "house", "house-limit", "house-indirect", "historic-military"];
+    expect(BUILT_IN_CRITERIA.map((set) => set.name)).toEqual(names);
   });
   it.each(BUILT_IN_CRITERIA.map((set) => [set.name, set] as const))(
     "%s: edges and grades rise within a reference",
@@ -59,9 +75,12 @@ describe("built-in criteria", () => {
       }
     },
   );
-  it("ship only what was read, or is our own and says so", () => {
+  it("ship only what was read, or is our own, or historic and from a secondary source, and say so", () => {
     const shipped = BUILT_IN_CRITERIA.flatMap((set) => set.rows);
-    expect([...new Set(shipped.map((row) => row.evidence))].sort()).toEqual(["own", "read"]);
+    expect([...new Set(shipped.map((row) => row.evidence))].sort()).toEqual(["own", "read", "secondary"]);
+    for (const { name, about, rows } of BUILT_IN_CRITERIA) {
+      if (rows.some((row) => row.evidence === "secondary")) expect(`${name}: ${about}`).toMatch(/^historic.*secondary/);
+    }
     expect(shipped.every((row) => (row.evidence === "own") === (row.source === "greybody-house"))).toBe(true);
   });
   it("house, over air: what a joint with 50 K permitted shows at 60, 75, 88 and 100 % load, to half a kelvin", () => {
