@@ -1,8 +1,11 @@
 import { AIR_HINTS } from "./hints/air.js";
 import { CORRECTION_HINTS } from "./hints/correction.js";
 import { LOAD_HINTS } from "./hints/load.js";
+import { MEASURED_HINTS } from "./hints/measured.js";
+import { MONTE_CARLO_HINTS } from "./hints/monte-carlo.js";
 import { SEVERITY_HINTS } from "./hints/severity.js";
 import { SHARED_HINTS } from "./hints/shared.js";
+import { UNCERTAINTY_HINTS } from "./hints/uncertainty.js";
 import type { Hints } from "./hints/words.js";
 
 /** What each hint key of the core says to the person at the sheet. */
@@ -11,5 +14,8 @@ export const HINTS: Hints = {
   ...CORRECTION_HINTS,
   ...AIR_HINTS,
   ...LOAD_HINTS,
+  ...MEASURED_HINTS,
+  ...MONTE_CARLO_HINTS,
   ...SEVERITY_HINTS,
+  ...UNCERTAINTY_HINTS,
 };

@@ -47,6 +47,7 @@ function hintInWords(details: ErrorDetails, units: Units): string {
     difference: inUnit("difference"),
     length: inUnit("distance"),
     pressure: inUnit("pressure"),
+    speed: inUnit("speed"),
     number,
     percent,
   })}`;

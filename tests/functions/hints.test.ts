@@ -44,6 +44,7 @@ describe("hints", () => {
       percent: () => "p",
       length: () => "l",
       pressure: () => "k",
+      speed: () => "s",
     };
     for (const sentence of Object.values(HINTS)) expect(sentence(words)).toMatch(/^[A-Zdntp].*[.?]$/s);
   });

@@ -62,15 +62,23 @@ export function requireTemperature(argument: string, value: number): void {
   requireInRange(argument, value, TEMPERATURE, value <= 0 ? { key: "absolute-zero" } : undefined);
 }
 
-function requireFraction(argument: string, value: number, allowed: Range): void {
+/** @throws INVALID; from 2 on it asks whether per cent were meant */
+export function requireFraction(argument: string, value: number, allowed: Range): void {
   requireInRange(argument, value, allowed, fractionHint(value));
 }
 
-function requireTransmission(argument: string, value: number): void {
+/** @throws INVALID; a 0 is told to be an empty cell, maybe */
+export function requireTransmission(argument: string, value: number): void {
   requireInRange(argument, value, TRANSMISSION, value === 0 ? { key: "zero-or-empty" } : fractionHint(value));
 }
 
-function temperatureWhere(needed: boolean, argument: string, value: number | undefined, because: string): number {
+/** A temperature that is needed under a condition; NaN where it plays no part. @throws INVALID, NOT_GIVEN */
+export function temperatureWhere(
+  needed: boolean,
+  argument: string,
+  value: number | undefined,
+  because: string,
+): number {
   if (value !== undefined) requireTemperature(argument, value);
   else if (needed) throw new GreybodyError({ code: "NOT_GIVEN", argument, hint: { key: because } });
   return value ?? NaN;

@@ -8,6 +8,7 @@ export interface HintWords {
   /** A length in the sheet's unit, from metres. */
   readonly length: (name: string) => string;
   readonly pressure: (name: string) => string;
+  readonly speed: (name: string) => string;
 }
 
 /** What hint keys of the core say to the person at the sheet. */
