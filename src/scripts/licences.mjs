@@ -12,6 +12,7 @@ const allowed = new Set([
   "BSD-2-Clause",
   "BSD-3-Clause",
   "Apache-2.0",
+  "BSL-1.0",
   "0BSD",
   "CC0-1.0",
   "Unlicense",
