@@ -2,14 +2,22 @@ import type { FunctionSpec } from "./contract.js";
 import { ABOUT } from "./about.js";
 import { correctionFunctions } from "./correction.js";
 import { loadFunctions } from "./load.js";
+import { measuredFunctions } from "./measured.js";
+import { opticsFunctions } from "./optics.js";
 import { severityFunctions } from "./severity.js";
 import { transmissionFunctions } from "./transmission.js";
+import { windFunctions } from "./wind.js";
+import { windowFunctions } from "./window.js";
 
 /** The one list of worksheet functions, in the order in which they are shown. */
 export const catalogue: readonly FunctionSpec[] = [
   ...correctionFunctions,
   ...transmissionFunctions,
+  ...windowFunctions,
+  ...measuredFunctions,
+  ...opticsFunctions,
   ...loadFunctions,
+  ...windFunctions,
   ...severityFunctions,
   ABOUT,
 ];

@@ -66,6 +66,7 @@ export interface FunctionSpec {
   readonly topic:
     | "Correction"
     | "Transmission"
+    | "Measured inputs"
     | "Load"
     | "Severity"
     | "Uncertainty"

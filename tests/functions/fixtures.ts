@@ -2,8 +2,18 @@ import type { Fixture } from "./fixture.js";
 import { correction } from "./fixtures/correction.js";
 import { help } from "./fixtures/help.js";
 import { load } from "./fixtures/load.js";
+import { measured } from "./fixtures/measured.js";
+import { optics } from "./fixtures/optics.js";
 import { severity } from "./fixtures/severity.js";
 import { transmission } from "./fixtures/transmission.js";
 
 /** One for each function of the catalogue; uniform.test.ts fails for a function that has none. */
-export const fixtures: readonly Fixture[] = [...correction, ...transmission, ...load, ...severity, ...help];
+export const fixtures: readonly Fixture[] = [
+  ...correction,
+  ...transmission,
+  ...measured,
+  ...optics,
+  ...load,
+  ...severity,
+  ...help,
+];

@@ -4,8 +4,8 @@ import type { Hint, Range } from "../errors.js";
 
 /** From the camera to the target [m]. */
 export const SPOT_DISTANCE: Range = { min: 0, minExcluded: true, max: 1000 };
-/** What a target measures across [m]. */
-export const TARGET: Range = { min: 0, minExcluded: true, max: 10 };
+/** What a target measures across [m]; 10.16 m are 400 inches. */
+export const TARGET: Range = { min: 0, minExcluded: true, max: 10.16 };
 /** Angle that one pixel sees [rad]. */
 export const IFOV: Range = { min: 1e-5, max: 0.1 };
 /** Pixels across a target. */
@@ -32,7 +32,7 @@ export function spotSize({ distance, ifov, pixels = RULES.spot_pixels.value }: S
 }
 
 export interface FarthestInputs {
-  /** What the target measures across [m], above 0 to 10. */
+  /** What the target measures across [m], above 0 to 10.16. */
   readonly target: number;
   /** As in `SpotSizeInputs`. */
   readonly ifov: number;
