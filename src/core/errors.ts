@@ -69,3 +69,10 @@ export function requireInRange(argument: string, value: number, allowed: Range, 
     throw new GreybodyError({ code: "INVALID", argument, given: value, allowed, ...(hint ? { hint } : {}) });
   }
 }
+
+/** Throws INVALID unless value is a whole number of the range. */
+export function requireWhole(argument: string, value: number, allowed: Range): void {
+  requireInRange(argument, value, allowed);
+  if (Number.isInteger(value)) return;
+  throw new GreybodyError({ code: "INVALID", argument, given: value, allowed, hint: { key: "whole-number" } });
+}

@@ -1,0 +1,76 @@
+import { MATERIALS } from "../../data/emissivity.js";
+import type { EmissivityColumn, EmissivityRange, Material } from "../../data/emissivity.js";
+import { GreybodyError } from "../errors.js";
+import { nearestByWord } from "../nearest.js";
+import type { Band } from "../planck/band.js";
+
+/** Bands that a column speaks for [m]: what cameras of that name see, a little wider than what the column was measured in. */
+const LONG_WAVE = { from: 7e-6, to: 15e-6 };
+const SHORT_WAVE = { from: 1.5e-6, to: 5.6e-6 };
+const SLACK = 1e-12;
+
+/** An emissivity as the table has it. */
+export interface FoundEmissivity {
+  readonly material: Material;
+  readonly range: EmissivityRange;
+  /** True where the total emissivity stands for the long wave, for which the table has none. */
+  readonly totalForLong: boolean;
+}
+
+/** A material by its exact name, in any case. @throws REFUSED "material", with the names near it */
+export function materialNamed(name: string): Material {
+  const wanted = name.trim().toLowerCase();
+  const found = MATERIALS.find(({ material }) => material.toLowerCase() === wanted);
+  if (found) return found;
+  const near = nearestByWord(
+    name,
+    MATERIALS.map(({ material }) => material),
+  );
+  const hint = { key: near.length > 0 ? "material-near" : "material-unknown", values: { name, near: near.join("; ") } };
+  throw new GreybodyError({ code: "REFUSED", argument: "material", given: name, hint });
+}
+
+/** The columns that speak for a band, the better first; none for a band between or beyond. */
+export function columnsFor(band: Band): readonly EmissivityColumn[] {
+  const seen = band.segments.filter(({ responseLo, responseHi }) => responseLo > 0 || responseHi > 0);
+  const within = ({ from, to }: typeof LONG_WAVE): boolean =>
+    seen.every(({ lo, hi }) => lo >= from - SLACK && hi <= to + SLACK);
+  // Near room temperature what is radiated in all is mostly long wave, so the total serves there; in the short wave it does not.
+  if (within(LONG_WAVE)) return ["long", "total"];
+  return within(SHORT_WAVE) ? ["short"] : [];
+}
+
+/**
+ * The range of a material's emissivity in a band.
+ * @throws REFUSED "material" for an unknown one, "band" where the table has none for it
+ */
+export function emissivityIn(name: string, band: Band): FoundEmissivity {
+  const material = materialNamed(name);
+  const columns = columnsFor(band);
+  if (columns.length === 0) {
+    throw new GreybodyError({ code: "REFUSED", argument: "band", hint: { key: "emissivity-no-column" } });
+  }
+  for (const column of columns) {
+    const range = material.ranges.find((one) => one.band === column);
+    if (range) return { material, range, totalForLong: columns[0] === "long" && column === "total" };
+  }
+  const values = { material: material.material, has: material.ranges.map((one) => NAMES[one.band]).join(" and ") };
+  throw new GreybodyError({ code: "REFUSED", argument: "band", hint: { key: "emissivity-not-in-band", values } });
+}
+
+const NAMES: Readonly<Record<EmissivityColumn, string>> = {
+  total: "total emissivity",
+  long: "the long wave",
+  short: "the short wave",
+};
+
+/**
+ * The middle of the range.
+ * @throws REFUSED "material" for bare metal and whatever else only a measurement can tell
+ */
+export function middleOf({ material, range }: FoundEmissivity): number {
+  if (material.kind !== "bare metal" && material.measure !== true) return (range.low + range.high) / 2;
+  const key = material.kind === "bare metal" ? "emissivity-bare-metal" : "emissivity-measure";
+  const values = { material: material.material, low: range.low, high: range.high };
+  throw new GreybodyError({ code: "REFUSED", argument: "material", given: material.material, hint: { key, values } });
+}
