@@ -54,6 +54,8 @@ export interface ArgumentSpec {
   readonly choices?: readonly string[];
   /** 0 cannot be: an empty cell that Excel hands over as 0. */
   readonly zeroIsBlank?: boolean;
+  /** The argument that may name this one as what is sought: this one is then neither needed nor looked at. */
+  readonly soughtBy?: string;
   /** Taken whole: a range is one value (response table, criteria, phases), never broadcast. */
   readonly whole?: boolean;
   /** What the columns of a range taken whole are, in order, each read as an argument of that name. */

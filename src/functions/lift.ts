@@ -11,7 +11,7 @@ import { faultOfOurs, prepare, thrownCell } from "./prepare.js";
 import { readTexts } from "./read.js";
 import { fill, numbersGrid, put } from "./spill.js";
 import { fromSI, unitOf } from "./units.js";
-import type { Units } from "./units.js";
+import type { Unit, Units } from "./units.js";
 
 /** The values of one cell's arguments, in SI. */
 export interface Values {
@@ -31,8 +31,8 @@ type Head = Omit<FunctionSpec, "evaluate" | "shape">;
 
 /** A function whose result has the shape of its arguments. */
 export interface CellsDefinition extends Head {
-  /** Quantity of the result, which decides its unit. */
-  readonly result: Quantity;
+  /** Quantity of the result, which decides its unit; where it hangs on what a cell asks for, told from the cell. */
+  readonly result: Quantity | ((values: Values) => Quantity);
   /** One cell. May throw the core's error. `whole` are the arguments that are taken whole, as they came. */
   readonly cell: (values: Values, whole: unknown) => number | string;
   /** Reads the arguments that are taken whole, once a call; an error cell stands for all. May throw the core's error. */
@@ -159,15 +159,16 @@ function readWhole(
 
 function evaluateCells(definition: CellsDefinition, inputs: readonly Input[]): Grid {
   return inUnits(definition, inputs, (prepared) => {
-    const unit = unitOf(definition.result, prepared.units);
     const whole = readWhole(definition, inputs, prepared);
     if ("fault" in whole) return fill(prepared.shape, (cell) => prepared.faults.get(cell) ?? whole.fault);
     const { values, move } = valuesAt(prepared);
+    const { result: quantity } = definition;
+    const unit = (): Unit => unitOf(typeof quantity === "string" ? quantity : quantity(values), prepared.units);
     const single = (cell: number): Cell => {
       try {
         move(cell);
         const result = definition.cell(values, whole.value);
-        return typeof result === "number" ? fromSI(result, unit) : result;
+        return typeof result === "number" ? fromSI(result, unit()) : result;
       } catch (error) {
         return thrownCell(error, definition.args, prepared, cell);
       }
@@ -175,7 +176,7 @@ function evaluateCells(definition: CellsDefinition, inputs: readonly Input[]): G
     const block = definition.block && prepared.count > 1 ? runBlocks(definition.block, prepared) : undefined;
     const { faults } = prepared;
     if (!block) return fill(prepared.shape, (cell) => faults.get(cell) ?? single(cell));
-    const grid = numbersGrid(block, prepared.shape, unit);
+    const grid = numbersGrid(block, prepared.shape, unit());
     for (const [cell, fault] of faults) put(grid, prepared.shape, cell, fault);
     for (let cell = 0; cell < block.length; cell++) {
       if (Number.isNaN(block[cell]!) && !faults.has(cell)) put(grid, prepared.shape, cell, single(cell));

@@ -68,12 +68,18 @@ function spread(own: Shape, shape: Shape): ((cell: number) => number) | undefine
 
 const at = (own: Shape, shape: Shape): ((cell: number) => number) => spread(own, shape) ?? ((cell) => cell);
 
-function addFaults(column: Column<unknown>, shape: Shape, count: number, into: Map<number, CellError>): void {
+function addFaults(
+  column: Column<unknown>,
+  shape: Shape,
+  count: number,
+  into: Map<number, CellError>,
+  isSought: (cell: number) => boolean,
+): void {
   if (!column.faults) return;
   const index = at(column, shape);
   for (let cell = 0; cell < count; cell++) {
     const fault = column.faults.get(index(cell));
-    if (fault && !into.has(cell)) into.set(cell, fault);
+    if (fault && !into.has(cell) && !isSought(cell)) into.set(cell, fault);
   }
 }
 
@@ -113,14 +119,18 @@ export function prepare(specs: readonly ArgumentSpec[], inputs: readonly Input[]
   const shape = commonShape(broadcast, read);
   if ("error" in shape) return shape;
   const count = shape.rows * shape.columns;
-  const faults = new Map<number, CellError>();
-  for (const column of read) addFaults(column, shape, count, faults);
   const texts = new Map(
     [...textColumns].map(([name, column]) => {
       const index = at(column, shape);
       return [name, (cell: number) => column.values[index(cell)]] as const;
     }),
   );
+  const faults = new Map<number, CellError>();
+  for (const [i, column] of read.entries()) {
+    const { name = "", soughtBy } = broadcast[i] ?? {};
+    const sought = soughtBy === undefined ? undefined : texts.get(soughtBy);
+    addFaults(column, shape, count, faults, (cell) => sought?.(cell) === name);
+  }
   const bandValues = bands?.values ?? [DEFAULT_BAND];
   const bandIndex = bands ? at(bands, shape) : () => 0;
   const first = bandValues.find((band) => band !== undefined) ?? DEFAULT_BAND;
