@@ -6,10 +6,11 @@ import { grade, ROUND_TO } from "../core/severity/grade.js";
 import type { Edge, Grade } from "../core/severity/ladder.js";
 import type { CriteriaSet } from "../data/criteria.js";
 import type { ArgumentSpec, FunctionSpec, Input } from "./contract.js";
-import { CRITERIA, CRITERIA_ARGUMENT, provenanceInWords, readCriteria } from "./criteria.js";
+import { CRITERIA, CRITERIA_ARGUMENT, readCriteria } from "./criteria.js";
 import { defineCells, defineRows, UNITS_ARGUMENT } from "./lift.js";
 import type { Values } from "./lift.js";
 import { MINIMUM_LOAD_ARGUMENT } from "./load-arguments.js";
+import { provenanceInWords } from "./provenance.js";
 import { fromSI, unitOf } from "./units.js";
 
 const RISE_ARGUMENT: ArgumentSpec = {

@@ -9,7 +9,7 @@ import type { Unit } from "./units.js";
 export type Places = readonly number[];
 
 /** The cell of a table that a fault is about. */
-interface FaultyCell {
+export interface FaultyCell {
   readonly column: number;
   readonly unit: Unit;
 }
