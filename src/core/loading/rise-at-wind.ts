@@ -22,8 +22,8 @@ export interface RiseAtWindInputs {
 
 /**
  * A rise as it would be in another wind [K], the heat being the same: rise·(wind/reference)^exponent. For bare small parts
- * seen directly, and as advice: a rise so changed is not graded as found. With the usual exponent the law holds to some
- * 64 mm·m/s of diameter times wind; larger parts and stronger winds lose up to a fifth more.
+ * seen directly, and as advice: a rise so changed is not graded as found. Up to 5 m/s the usual exponent is within 4 % of
+ * Churchill & Bernstein for parts 20 to 50 mm across and within 6 % for 10 to 100 mm.
  * @throws INVALID (which argument), REFUSED (below 1 m/s, where calm is not defined; above 7 m/s; colder than the air)
  * Source: cross-flow over a cylinder, Hilpert 1933 (from memory), Churchill & Bernstein 1977; limits in rules.json.
  */
