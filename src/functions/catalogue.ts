@@ -2,8 +2,12 @@ import type { FunctionSpec } from "./contract.js";
 import { ABOUT } from "./about.js";
 import { correctionFunctions } from "./correction.js";
 import { loadFunctions } from "./load.js";
+import { materialFunctions } from "./materials.js";
 import { measuredFunctions } from "./measured.js";
+import { NEXT_DUE } from "./next-due.js";
 import { opticsFunctions } from "./optics.js";
+import { limitFunctions } from "./part-limits.js";
+import { PRIORITY } from "./priority.js";
 import { severityFunctions } from "./severity.js";
 import { transmissionFunctions } from "./transmission.js";
 import { windFunctions } from "./wind.js";
@@ -15,10 +19,14 @@ export const catalogue: readonly FunctionSpec[] = [
   ...transmissionFunctions,
   ...windowFunctions,
   ...measuredFunctions,
+  ...materialFunctions,
   ...opticsFunctions,
   ...loadFunctions,
   ...windFunctions,
   ...severityFunctions,
+  ...limitFunctions,
+  PRIORITY,
+  NEXT_DUE,
   ABOUT,
 ];
 

@@ -1,6 +1,7 @@
 import { AIR_HINTS } from "./hints/air.js";
 import { CORRECTION_HINTS } from "./hints/correction.js";
 import { LOAD_HINTS } from "./hints/load.js";
+import { LOOKUP_HINTS } from "./hints/lookup.js";
 import { MEASURED_HINTS } from "./hints/measured.js";
 import { MONTE_CARLO_HINTS } from "./hints/monte-carlo.js";
 import { SEVERITY_HINTS } from "./hints/severity.js";
@@ -14,6 +15,7 @@ export const HINTS: Hints = {
   ...CORRECTION_HINTS,
   ...AIR_HINTS,
   ...LOAD_HINTS,
+  ...LOOKUP_HINTS,
   ...MEASURED_HINTS,
   ...MONTE_CARLO_HINTS,
   ...SEVERITY_HINTS,

@@ -82,12 +82,13 @@ function readRareNumber(spec: ArgumentSpec, cell: Cell, unit: Unit, metric: Unit
     return spec.optional === true ? NaN : notGivenCell(spec, readAsBlank);
   }
   if (number !== undefined && Number.isFinite(number)) return toSI(number, unit);
-  return errorCell({ code: "INVALID", argument: spec.name, hint: { key: whyNoNumber(cell) } }, spec, cell, unit);
+  return errorCell({ code: "INVALID", argument: spec.name, hint: { key: whyNoNumber(spec, cell) } }, spec, cell, unit);
 }
 
 /** What keeps a cell from being a number; of texts the usual ones are told apart. */
-function whyNoNumber(cell: Cell): string {
+function whyNoNumber(spec: ArgumentSpec, cell: Cell): string {
   if (typeof cell !== "string") return "not-a-number";
+  if (spec.quantity === "date" && /\d\s*[-/.\s]\s*\w+\s*[-/.,\s]\s*\d/.test(cell)) return "date-text";
   if (/^\s*[<>≤≥*]/.test(cell)) return "bound";
   return /^\s*[−–—]\s*[\d.]/.test(cell) ? "other-minus" : "not-a-number";
 }

@@ -2,6 +2,7 @@ import type { Fixture } from "./fixture.js";
 import { correction } from "./fixtures/correction.js";
 import { help } from "./fixtures/help.js";
 import { load } from "./fixtures/load.js";
+import { lookup } from "./fixtures/lookup.js";
 import { measured } from "./fixtures/measured.js";
 import { optics } from "./fixtures/optics.js";
 import { severity } from "./fixtures/severity.js";
@@ -13,6 +14,7 @@ export const fixtures: readonly Fixture[] = [
   ...transmission,
   ...measured,
   ...optics,
+  ...lookup,
   ...load,
   ...severity,
   ...help,

@@ -76,6 +76,8 @@ describe.each(fixtures.map((fixture) => [fixture.name, fixture] as const))("GREY
         const fault = errorIn([[answer]]);
         expect(fault?.error).toBe("#N/A");
         if (units === "C") expect(fault?.message).toMatch(end.refused);
+      } else if (fixture.results[0] === "text") {
+        expect(answer).toEqual(expect.any(String));
       } else {
         expect(answer).toEqual(expect.any(Number));
         expect(answer).not.toBeNaN();
