@@ -26,6 +26,8 @@ export interface Fixture {
   readonly cases: readonly [Case, ...Case[]];
   /** Units of the results, in order, where they are numbers; the last holds for the rest. */
   readonly results: readonly Quantity[];
+  /** A table whose columns hold several quantities, each with its unit beside it: °F has a test of its own. */
+  readonly mixed?: true;
   readonly ends?: Readonly<Record<string, { readonly low?: End; readonly high?: End }>>;
 }
 

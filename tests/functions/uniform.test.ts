@@ -94,6 +94,7 @@ describe.each(fixtures.map((fixture) => [fixture.name, fixture] as const))("GREY
 
   if (hasUnits) {
     it("gives in °F what it gives in °C", () => {
+      if (fixture.mixed) return;
       for (const { given } of fixture.cases) {
         const inF = result({
           ...mapGiven(spec, given, (value, quantity) => inFahrenheit(quantity, value)),
