@@ -1,6 +1,7 @@
 /** The port that Excel carries, over a fake that is as strict as Excel is about loading, and counts the syncs. */
 import type { HostPort } from "../../src/host/port.js";
 import { excelHost } from "../../src/host/excel/host.js";
+import { newRoute } from "../../src/templates/new.js";
 import { demoRoute } from "../../src/templates/route/demo/route.js";
 import { KeptMessages } from "../../src/host/excel/messages.js";
 import { Queue } from "../support/excel-fake/client.js";
@@ -110,23 +111,35 @@ describe("Excel alone", () => {
     const { model, port } = open();
     await port.makeBook(metric);
     const sheets = model.sheets.map(({ name }) => name);
-    expect(await port.makeBook(metric)).toMatchObject({ ok: false, reason: "occupied" });
+    expect(await port.makeBook(metric)).toMatchObject({
+      ok: false,
+      reason: "occupied",
+      message: expect.stringMatching(
+        /holds a route already \(its Readings\).*new workbook.*nothing was changed/,
+      ) as unknown,
+    });
     expect(model.sheets.map(({ name }) => name)).toEqual(sheets);
   });
 
-  test("takes the demo route: every column that its formulas name is found, none is left in a description's form", async () => {
-    const { model, port, syncs } = open();
-    expect(await port.makeBook(demoRoute())).toMatchObject({ ok: true });
-    expect(syncs()).toBeLessThanOrEqual(mostSyncs.makeBook!);
-    const formulas = model.sheets
-      .flatMap(({ inputs }) => [...inputs.values()])
-      .filter((input): input is string => typeof input === "string" && input.startsWith("="));
-    expect(formulas.length).toBeGreaterThan(40);
-    const described = (formula: string): boolean => /(?<![\w\]])\[/.test(formula.replaceAll(/"[^"]*"/g, ""));
-    expect(formulas.filter(described)).toEqual([]);
-    // Where a computed column names another: the other's spill, on its own sheet.
-    expect(formulas.some((formula) => /'Route'!\$[A-Z]+\$\d+#/.test(formula))).toBe(true);
-  });
+  test.each([
+    ["demo route", demoRoute()],
+    ["mechanical route", newRoute({ kind: "mechanical", title: "Pumps", units: "F", rows: 50, criteria: "house" })],
+  ])(
+    "takes the %s: every column that its formulas name is found, none is left in a description's form",
+    async (_, book) => {
+      const { model, port, syncs } = open();
+      expect(await port.makeBook(book)).toMatchObject({ ok: true });
+      expect(syncs()).toBeLessThanOrEqual(mostSyncs.makeBook!);
+      const formulas = model.sheets
+        .flatMap(({ inputs }) => [...inputs.values()])
+        .filter((input): input is string => typeof input === "string" && input.startsWith("="));
+      expect(formulas.length).toBeGreaterThan(40);
+      const described = (formula: string): boolean => /(?<![\w\]])\[/.test(formula.replaceAll(/"[^"]*"/g, ""));
+      expect(formulas.filter(described)).toEqual([]);
+      // Where a computed column names another: the other's spill, on its own sheet.
+      expect(formulas.some((formula) => /'Route'!\$[A-Z]+\$\d+#/.test(formula))).toBe(true);
+    },
+  );
 
   test("gives a sheet another name where its own is taken", async () => {
     const { port } = open();

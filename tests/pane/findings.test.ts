@@ -61,10 +61,10 @@ test("what cannot be leads to the cell it was typed in", () => {
   expect(table.columns.find(({ column }) => column === found!.at.column)?.key).toBe("emissivity");
 });
 
-test.each(["reading left", "current right", "thermal image", "path air", "window temperature", "set emissivity"])(
-  "the template's word %s has a column and a reason of its own",
-  (need) => {
-    expect(columnOfNeed(need)).not.toBe("remarks");
-    expect(whyNeeded(need)).toMatch(/\.$/);
-  },
-);
+test.each([
+  ...["reading left", "current right", "thermal image", "path air", "window temperature", "set emissivity"],
+  ...["reading", "process load", "survey date in Job"],
+])("the template's word %s has a column and a reason of its own", (need) => {
+  expect(columnOfNeed(need)).not.toBe("remarks");
+  expect(whyNeeded(need)).toMatch(/\.$/);
+});

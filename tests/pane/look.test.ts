@@ -10,25 +10,34 @@ const exception = {
   view: "direct",
   similar: 30.04,
   grade_similar: "4 of 4: serious fault",
-  u_similar: "more than ± 1.4 K, edge 15 K within",
-  judged_by: "over similar",
+  u_similar: "more than ± 1.4 K, edge 15 K inside",
+  governs: "over similar",
+  judged_by: "over similar (NETA-100.18)",
   grade_found: "4 of 4: serious fault",
 };
 
 test("similar, air, limit and an indirect view never share an axis", () => {
   const rows = [
-    { ...exception, rise_air: 41, grade_air: "4 of 4: serious fault", share: 0.9, grade_limit: "2 of 4: plan" },
+    {
+      ...exception,
+      ...{ rise_air: 41, grade_air: "4 of 4: serious fault" },
+      ...{ share: 0.9, grade_limit: "2 of 4: plan", u_limit: "± 5 points, edge 90 % inside" },
+      ...{ baseline: 12, grade_baseline: "2 of 4: clearly changed since its baseline" },
+    },
     { ...exception, asset_id: "TX", view: "indirect" },
   ];
   const { points } = look(routeTable(rows));
   expect(points.map(({ axis, asset }) => [axis, asset]).sort()).toEqual([
     ["air", "Q3"],
+    ["baseline", "Q3"],
     ["indirect", "TX"],
     ["limit", "Q3"],
     ["similar", "Q3"],
   ]);
   expect(points.find(({ axis }) => axis === "similar")).toMatchObject({ u: 1.4, governs: true, sheetRow: 7 });
   expect(points.find(({ axis }) => axis === "air")?.governs).toBe(false);
+  // Points of a share are hundredths of it.
+  expect(points.find(({ axis }) => axis === "limit")?.u).toBe(0.05);
 });
 
 test("a row without an exception is left out; an exception without a grade is told with its reason", () => {
@@ -55,6 +64,13 @@ test("the bands are the criteria's, in the sheet's unit", () => {
     [4, 40],
   ]);
   expect(bandsOf("limit", "house-limit", "F").map(({ from }) => from)).toEqual([0.75, 0.9, 1, 1.2]);
+  // The house's ladder for a baseline: from 5, from 10, from 20 K.
+  expect(bandsOf("baseline", "house", "C").map(({ grade, from }) => [grade, from])).toEqual([
+    [1, 5],
+    [2, 10],
+    [4, 20],
+  ]);
+  expect(bandsOf("baseline", "NETA-100.18", "C")).toEqual([]);
   expect(bandsOf("similar", "our own", "C")).toEqual([]);
 });
 

@@ -25,7 +25,10 @@ export async function makeBook(context: Excel.RequestContext, book: BookDescript
   const wanted = [...plan.tables.map(({ name }) => name), ...Object.keys(plan.memory.fields)];
   const clash = wanted.find((name) => taken.includes(name.toLowerCase()));
   if (clash !== undefined)
-    refuse("occupied", `This workbook has ${clash} already, as the new sheets would: make them in a new workbook.`);
+    refuse(
+      "occupied",
+      `This workbook holds a route already (its ${clash}), and two would take one another's names. Open a new workbook and make the route there; nothing was changed here.`,
+    );
 
   const added = plan.sheets.map((sheet) => ({ plan: sheet, worksheet: worksheets.add(sheet.name) }));
   try {

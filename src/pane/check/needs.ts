@@ -15,6 +15,16 @@ const needs: Readonly<Record<string, Need>> = {
   time: { column: "time", why: "Images and currents are matched by it." },
   reason: { column: "reason", why: "What was not seen is reported with its reason." },
   "thermal image": { column: "thermal_image", why: "An exception is reported with its image." },
+  reading: { column: "reading", why: "An exception is reported with its temperature." },
+  "process load": {
+    column: "process_load",
+    why: "A rise says something only at a known load; 0 is a machine that stands.",
+  },
+  "survey date in Job": {
+    column: "last_greased",
+    field: "job_date",
+    why: "The hours since greasing are counted to it.",
+  },
   "surrounding air": { column: "surrounding_air", why: "The rise is taken over it." },
   emissivity: {
     column: "emissivity",

@@ -19,6 +19,7 @@ const references: Readonly<Record<Axis, string>> = {
   air: "ambient",
   limit: "limit",
   indirect: "similar",
+  baseline: "baseline",
 };
 
 const fieldOf: Readonly<Record<Axis, string>> = {
@@ -26,6 +27,7 @@ const fieldOf: Readonly<Record<Axis, string>> = {
   air: "job_criteria",
   limit: "job_criteria_limit",
   indirect: "job_criteria_indirect",
+  baseline: "job_criteria",
 };
 
 /** Which criteria an axis is graded by: what Job says. */

@@ -3,7 +3,7 @@ import type { RowRecord, TableContent } from "../../host/port.js";
 import { foundGrade, isFilled, nameOf, numberOf, words } from "../route.js";
 import { gradeOf } from "../tones.js";
 
-export const axes = ["similar", "air", "limit", "indirect"] as const;
+export const axes = ["similar", "air", "limit", "indirect", "baseline"] as const;
 export type Axis = (typeof axes)[number];
 
 export interface Point {
@@ -31,14 +31,16 @@ interface Keys {
   readonly value: string;
   readonly u: string;
   readonly grade: string;
-  readonly judgedBy: string;
+  /** What the sheet calls it where it governs. */
+  readonly judgedBy: readonly string[];
 }
 
 const keys: Readonly<Record<Axis, Keys>> = {
-  similar: { value: "similar", u: "u_similar", grade: "grade_similar", judgedBy: "over similar" },
-  air: { value: "rise_air", u: "u_air", grade: "grade_air", judgedBy: "over air" },
-  limit: { value: "share", u: "u_limit", grade: "grade_limit", judgedBy: "share of limit" },
-  indirect: { value: "similar", u: "u_similar", grade: "grade_similar", judgedBy: "over similar" },
+  similar: { value: "similar", u: "u_similar", grade: "grade_similar", judgedBy: ["over similar", "over like"] },
+  air: { value: "rise_air", u: "u_air", grade: "grade_air", judgedBy: ["over air"] },
+  limit: { value: "share", u: "u_limit", grade: "grade_limit", judgedBy: ["share of limit"] },
+  baseline: { value: "baseline", u: "u_baseline", grade: "grade_baseline", judgedBy: ["over baseline"] },
+  indirect: { value: "similar", u: "u_similar", grade: "grade_similar", judgedBy: ["over similar", "over like"] },
 };
 
 export interface Looked {
@@ -92,16 +94,16 @@ function pointOf(axis: Axis, record: RowRecord, row: number, firstRow: number): 
       atLeast: words(record.limit_reading) !== "",
       grade,
       words: words(record[key.grade]),
-      governs: words(record.judged_by) === key.judgedBy,
+      governs: key.judgedBy.includes(words(record.governs)),
     },
   ];
 }
 
-/** "more than ± 3.9 K, edge 21 K within" and "± 12 %", as the sheet writes it. */
+/** "more than ± 3.9 K, edge 21 K inside" and "± 12 points", of a share, as the sheet writes it. */
 function uncertaintyOf(text: string): number | undefined {
-  const [, digits, share] = /± ([\d.]+) ?(%?)/.exec(text) ?? [];
+  const [, digits, share] = /± ([\d.]+) ?(%|points)?/.exec(text) ?? [];
   if (digits === undefined) return undefined;
-  return share === "%" ? Number(digits) / 100 : Number(digits);
+  return share === undefined ? Number(digits) : Number(digits) / 100;
 }
 
 export function perCent(share: number): string {

@@ -7,6 +7,7 @@ const over: Readonly<Record<Axis, string>> = {
   air: "over the surrounding air",
   limit: "as a share of the limit",
   indirect: "over a similar part, seen indirectly",
+  baseline: "over the baseline",
 };
 
 export function titleOf(axis: Axis, points: readonly Point[]): string {

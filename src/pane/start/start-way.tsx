@@ -2,17 +2,26 @@
 import { Button, Field, Input, Radio, RadioGroup, Select } from "@fluentui/react-components";
 import { type ReactElement, useId, useState } from "react";
 import type { Units } from "../../functions/units.js";
-import { CRITERIA_CHOICES } from "../../templates/route/job.js";
-import { type CriteriaChoice, newRoute } from "../../templates/route/new.js";
+import { type CriteriaChoice, criteriaChoices, newRoute, type RouteKind, routeKinds } from "../../templates/new.js";
 import { Cautions } from "../cautions.js";
 import { Next, Note, Sentence } from "../parts.js";
 import type { PaneTools } from "../tools.js";
 import { mostRows, rowsOf } from "./rows.js";
 import { startSentence } from "./sentence.js";
 
-const aboutCriteria: Readonly<Record<CriteriaChoice, string>> = {
-  "NETA-100.18": "NETA-100.18: similar, air",
-  house: "house (ours): similar, air, baseline",
+const aboutCriteria: Readonly<Record<RouteKind, Partial<Record<CriteriaChoice, string>>>> = {
+  electrical: { "NETA-100.18": "NETA-100.18: similar, air", house: "house (ours): similar, air, baseline" },
+  mechanical: { house: "house (ours): like, baseline" },
+};
+
+const aboutKind: Readonly<Record<RouteKind, string>> = {
+  electrical: "A row an item: three phases, their currents, the air.",
+  mechanical: "A row a point of a machine: against its like, its baseline or a limit of your own.",
+};
+
+const titleOf: Readonly<Record<RouteKind, string>> = {
+  electrical: "Electrical route",
+  mechanical: "Mechanical route",
 };
 
 export function StartWay({ tools }: { tools: PaneTools }): ReactElement {
@@ -28,19 +37,23 @@ export function StartWay({ tools }: { tools: PaneTools }): ReactElement {
 function NewRouteForm({ tools }: { tools: PaneTools }): ReactElement {
   const { port, say, refresh } = tools;
   const id = useId();
-  const [title, setTitle] = useState("Electrical route");
+  const [kind, setKind] = useState<RouteKind>("electrical");
+  const [typedTitle, setTitle] = useState<string>();
   const [units, setUnits] = useState<Units>("C");
   const [typedRows, setTypedRows] = useState("50");
-  const [criteria, setCriteria] = useState<CriteriaChoice>(CRITERIA_CHOICES[0]);
+  const [chosen, setCriteria] = useState<CriteriaChoice>();
   const [asking, setAsking] = useState(false);
   const [making, setMaking] = useState(false);
   const rows = rowsOf(typedRows);
+  const title = typedTitle ?? titleOf[kind];
+  const choices: readonly CriteriaChoice[] = criteriaChoices[kind];
+  const criteria = choices.find((one) => one === chosen) ?? criteriaChoices[kind][0];
 
   const make = async (): Promise<void> => {
     if (rows === undefined || making) return;
     setMaking(true);
     say("Making the route…");
-    const made = await port.makeBook(newRoute({ title: title.trim() || "Electrical route", units, rows, criteria }));
+    const made = await port.makeBook(newRoute({ kind, title: title.trim() || titleOf[kind], units, rows, criteria }));
     setMaking(false);
     setAsking(false);
     refresh();
@@ -65,7 +78,14 @@ function NewRouteForm({ tools }: { tools: PaneTools }): ReactElement {
         press();
       }}
     >
-      <h2 id={`${id}-title`}>New electrical route</h2>
+      <h2 id={`${id}-title`}>New route</h2>
+      <Field label="Inspected" hint={aboutKind[kind]}>
+        <RadioGroup layout="horizontal" value={kind} onChange={(_, data) => setKind(data.value as RouteKind)}>
+          {routeKinds.map((one) => (
+            <Radio key={one} value={one} label={one} />
+          ))}
+        </RadioGroup>
+      </Field>
       <Field label="Title">
         <Input value={title} onChange={(_, data) => setTitle(data.value)} />
       </Field>
@@ -81,11 +101,18 @@ function NewRouteForm({ tools }: { tools: PaneTools }): ReactElement {
       >
         <Input value={typedRows} inputMode="numeric" onChange={(_, data) => setTypedRows(data.value)} />
       </Field>
-      <Field label="Criteria, direct view" hint="Agreed before the survey; Job can name others.">
+      <Field
+        label="Criteria, direct view"
+        hint={
+          kind === "electrical"
+            ? "Agreed before the survey; Job can name others."
+            : "No standard has a table for machines' points; these numbers are ours."
+        }
+      >
         <Select value={criteria} onChange={(_, data) => setCriteria(data.value as CriteriaChoice)}>
-          {CRITERIA_CHOICES.map((name) => (
+          {choices.map((name) => (
             <option key={name} value={name}>
-              {aboutCriteria[name]}
+              {aboutCriteria[kind][name]}
             </option>
           ))}
         </Select>

@@ -1,8 +1,8 @@
 /** The electrical route as a workbook: what is typed by key and in metric units, in the units of the book. */
 import { cautions } from "../../functions/cautions.js";
 import type { Units } from "../../functions/units.js";
-import type { BookDescription, NotesSheet, TableSheet } from "../contract.js";
-import { cellsOf, type Column, type Computed, describe, describeComputed, type Row } from "./columns.js";
+import type { BookDescription } from "../contract.js";
+import type { Computed } from "./columns.js";
 import { checkColumns } from "./checks.js";
 import { compareColumns } from "./compare.js";
 import { fullLoadColumns } from "./full-load.js";
@@ -12,6 +12,7 @@ import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surfac
 import { loadColumns } from "./load.js";
 import { settingsColumns } from "./settings.js";
 import { type SheetUnits, sheetUnits } from "./sheet-units.js";
+import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "./sheets.js";
 import { temperatureColumns } from "./temperatures.js";
 import { READING_COLUMNS, type Reading } from "./typed.js";
 
@@ -91,10 +92,6 @@ export function routeBook(route: Route): BookDescription {
   };
 }
 
-const ARITHMETIC = "Arithmetic only: a qualified person decides. See the sheet Cautions.";
-const REPAIR =
-  "In Excel without the add-in, cells show #NAME?: load it, then enter the formulas again. In the page nothing has to be loaded.";
-
 /** The order of reading; what is only worked with stands last, folded. */
 const GROUPS = [
   "Looked up",
@@ -124,31 +121,3 @@ function routeColumns(units: SheetUnits): Computed[] {
   ];
   return columns.sort((one, other) => GROUPS.indexOf(one.group) - GROUPS.indexOf(other.group));
 }
-
-function tableSheet<Key extends string>(
-  name: string,
-  tableName: string,
-  heading: readonly string[],
-  columns: readonly Column<Key>[],
-  rows: readonly Row<Key>[],
-  units: SheetUnits,
-  { computed = [], frozenColumns = 1 }: { computed?: readonly Computed[]; frozenColumns?: number } = {},
-): TableSheet {
-  return {
-    kind: "table",
-    name,
-    heading,
-    tableName,
-    columns: columns.map((one) => describe(one, units)),
-    rows: cellsOf(columns, rows, units),
-    computed: computed.map((one) => describeComputed(one, units)),
-    frozenColumns,
-  };
-}
-
-const cautionsSheet: NotesSheet = {
-  kind: "notes",
-  name: "Cautions",
-  heading: ["Cautions"],
-  lines: cautions.map(({ title, text }, index) => `${index + 1}. ${title}. ${text}`),
-};

@@ -6,7 +6,7 @@ import type { SheetUnits } from "./sheet-units.js";
 
 const WORKING = "Working";
 
-type Show = "grade" | "words" | "action" | "lower" | "upper";
+export type Show = "grade" | "words" | "action" | "lower" | "upper";
 
 /** One way to grade: what is graded, over what, by which criteria. */
 interface Way {
@@ -27,7 +27,7 @@ interface Way {
 export const U_SIMILAR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_similar,job_u_similar_low)`;
 export const U_AIR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_air,job_u_air_low)`;
 /** Above 0 where the figures' conditions do not hold: a low emissivity, a window in front, a high reading or a limit. */
-const MORE = `(${is("[emissivity_used]", "<0.85")}+([window]<>"")+${is("[beyond_typical]", ">0")})`;
+export const MORE = `(${is("[emissivity_used]", "<0.85")}+([window]<>"")+${is("[beyond_typical]", ">0")})`;
 
 /** 1 where balanced phases are judged by their limit, so not over air. */
 const BY_LIMIT = '([pattern]="balanced")*ISNUMBER([g_limit])';
@@ -178,21 +178,31 @@ function shownColumn({ key, judgedBy: over, call }: Way, units: SheetUnits): Com
   };
 }
 
-function uncertaintyColumn({ key, judgedBy: over, rise, u, more, call, perCent }: Way, units: SheetUnits): Computed {
-  const unit = `&" ${units.label("difference")}"`;
-  const shown = perCent === true ? 'TEXT(100*u,"0")&" points"' : `TEXT(u,"0.0")${unit}`;
-  const edgeShown = (edge: string): string => (perCent === true ? `TEXT(${edge},"0 %")` : `ROUND(${edge},2)${unit}`);
-  const within = (edge: string): string => `IF(ISNUMBER(${edge}),ABS(ROUND(${rise}-${edge},6))<=u,FALSE)`;
-  const shownNot = key === "air" ? `([g_air]="")+(${BY_LIMIT})` : `[g_${key}]=""`;
-  const told = (edge: string): string => `", edge "&${edgeShown(edge)}&" inside"`;
+function uncertaintyColumn(way: Way, units: SheetUnits): Computed {
+  const { key, judgedBy: over } = way;
   return {
     key: `u_${key}`,
     header: `± U ${over}`,
     group: "Grades it is taken from",
     width: 250,
     note: "More than: through a window, at an emissivity below 0.85, with unequal currents, of a reading at a limit, or so high that the camera's per cent counts, the typical figure is too small.",
-    formula:
-      `=IF(${shownNot},"",LET(u,${u},below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +
-      `IF(${more}>0,"more than ","")&"± "&${shown}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))))`,
+    formula: uncertaintyInWords(way, key === "air" ? `([g_air]="")+(${BY_LIMIT})` : `[g_${key}]=""`, units),
   };
+}
+
+/** "± 1.4 K, edge 15 K inside"; nothing where `absent` holds. */
+export function uncertaintyInWords(
+  { rise, u, more, call, perCent }: Pick<Way, "rise" | "u" | "more" | "call" | "perCent">,
+  absent: string,
+  units: SheetUnits,
+): string {
+  const unit = `&" ${units.label("difference")}"`;
+  const shown = perCent === true ? 'TEXT(100*u,"0")&" points"' : `TEXT(u,"0.0")${unit}`;
+  const edgeShown = (edge: string): string => (perCent === true ? `TEXT(${edge},"0 %")` : `ROUND(${edge},2)${unit}`);
+  const within = (edge: string): string => `IF(ISNUMBER(${edge}),ABS(ROUND(${rise}-${edge},6))<=u,FALSE)`;
+  const told = (edge: string): string => `", edge "&${edgeShown(edge)}&" inside"`;
+  return (
+    `=IF(${absent},"",LET(u,${u},below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +
+    `IF(${more}>0,"more than ","")&"± "&${shown}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))))`
+  );
 }

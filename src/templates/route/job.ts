@@ -1,21 +1,7 @@
 /** The job sheet: what holds for the whole route. */
-import type { Cell } from "../../functions/contract.js";
-import type { FormField, FormSheet } from "../contract.js";
-import type { Measure, SheetUnits } from "./sheet-units.js";
-
-/** A field whose value is given by the job, in metric units; `start` is what an empty job begins with. */
-interface Field {
-  readonly name: string;
-  readonly label: string;
-  readonly start?: Cell;
-  readonly measure?: Measure;
-  readonly unit?: string;
-  readonly note?: string;
-  readonly choices?: readonly string[];
-  readonly format?: string;
-}
-
-type Line = string | Field;
+import type { FormSheet } from "../contract.js";
+import { formSheet, type Line, type ValuesOf } from "./form.js";
+import type { SheetUnits } from "./sheet-units.js";
 
 const date = "yyyy-mm-dd";
 const degrees = { measure: "temperature", format: "0.0" } as const;
@@ -23,7 +9,7 @@ const degrees = { measure: "temperature", format: "0.0" } as const;
 /** Tables of criteria that a route's direct views may be graded by. */
 export const CRITERIA_CHOICES = ["NETA-100.18", "house"] as const;
 
-const LINES = [
+export const JOB_LINES = [
   "Job",
   { name: "id", label: "Job id" },
   { name: "client", label: "Client" },
@@ -208,31 +194,9 @@ const LINES = [
   { name: "escort", label: "Escort" },
 ] as const satisfies readonly Line[];
 
-type FieldName = Extract<(typeof LINES)[number], { readonly name: string }>["name"];
-
 /** What a job knows, by field, in metric units. */
-export type JobValues = Readonly<Partial<Record<FieldName, Cell>>>;
+export type JobValues = ValuesOf<typeof JOB_LINES>;
 
 export function jobSheet(heading: readonly string[], values: JobValues, units: SheetUnits): FormSheet {
-  return {
-    kind: "form",
-    name: "Job",
-    heading,
-    fields: LINES.map((line) => (typeof line === "string" ? { label: line } : fieldOf(line, values, units))),
-  };
-}
-
-function fieldOf(
-  { name, start, measure, ...rest }: Field & { readonly name: FieldName },
-  values: JobValues,
-  units: SheetUnits,
-): FormField {
-  const value = values[name] ?? start ?? null;
-  const unit = measure === undefined ? rest.unit : units.label(measure);
-  return {
-    ...rest,
-    definedName: `job_${name}`,
-    ...(unit === undefined ? {} : { unit }),
-    value: measure !== undefined && typeof value === "number" ? units.from(measure, value) : value,
-  };
+  return formSheet("Job", heading, JOB_LINES, values, units);
 }

@@ -66,22 +66,27 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
       formula: `=IF(([air_taken]="enclosure")*ISNUMBER([room_air]),[room_air],${number("[surrounding_air]")})`,
     },
     ...PHASES.map(correctedShown),
-    {
-      key: "air_transmission",
-      group: "Corrected",
-      width: 92,
-      format: "0.000",
-      note: "From distance, path air and humidity of the row, else of the job, for the job's band.",
-      formula:
-        `=IF(([left]&[middle]&[right]="")+([path_air_used]="")>0,"",IFERROR(GREY.AIR_TRANSMISSION(` +
-        `IF([distance]="",job_distance,[distance]),[path_air_used],IF([humidity]="",job_humidity,[humidity]),job_pressure,,job_band,${units.argument}),""))`,
-    },
+    airTransmission(columnsOf("").join("&"), units),
     ...PHASES.map(riseShown),
   ];
 }
 
+/** @param readings the row's readings, put together: "" where there is none */
+export function airTransmission(readings: string, units: SheetUnits): Computed {
+  return {
+    key: "air_transmission",
+    group: "Corrected",
+    width: 92,
+    format: "0.000",
+    note: "From distance, path air and humidity of the row, else of the job, for the job's band.",
+    formula:
+      `=IF((${readings}="")+([path_air_used]="")>0,"",IFERROR(GREY.AIR_TRANSMISSION(` +
+      `IF([distance]="",job_distance,[distance]),[path_air_used],IF([humidity]="",job_humidity,[humidity]),job_pressure,,job_band,${units.argument}),""))`,
+  };
+}
+
 /** The corrected temperature as a number, "" where there is none; the columns that are read show it or say why not. */
-function corrected(phase: Phase, units: SheetUnits): Computed {
+export function corrected(phase: string, units: SheetUnits): Computed {
   const set = (name: string): string => `IF([${name}]<>"",[${name}],${given(`job_${name}`)})`;
   const back =
     `IF(job_readings_are="corrected in the camera",IFERROR(GREY.APPARENT([${phase}],${set("set_emissivity")},${set("set_reflected")},` +

@@ -1,41 +1,52 @@
 /** What is typed and cannot be: no number, beyond what there is, beyond the camera's range, not among the choices. */
+import type { Column } from "./columns.js";
 import { clause, PHASES } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 import { READING_COLUMNS } from "./typed.js";
 
-type Range = readonly [low: number, high: number];
+export type Range = readonly [low: number, high: number];
 
-const READING: Range = [-40, 1500];
-const AIR: Range = [-45, 65];
+export const READING: Range = [-40, 1500];
+export const AIR: Range = [-45, 65];
 
-const fits = (reference: string, [low, high]: Range): string =>
+export const fits = (reference: string, [low, high]: Range): string =>
   `ISNUMBER(${reference})*(${reference}>=${low})*(${reference}<=${high})`;
 
-const inUnits = ([low, high]: Range, units: SheetUnits): Range => [
+export const inUnits = ([low, high]: Range, units: SheetUnits): Range => [
   units.from("temperature", low),
   units.from("temperature", high),
 ];
 
 /** How many readings of the row are no temperatures: then the other phases alone say nothing about the hottest. */
-export function unreadable(units: SheetUnits): string {
+export function unreadable(units: SheetUnits, readings: readonly string[] = PHASES): string {
   const range = inUnits(READING, units);
-  return PHASES.map((phase) => `([${phase}]<>"")*(1-${fits(`[${phase}]`, range)})`).join("+");
+  return readings.map((phase) => `([${phase}]<>"")*(1-${fits(`[${phase}]`, range)})`).join("+");
 }
 
-/** The three readings that are no temperatures, each with what to do. */
-export function wrongReadings(units: SheetUnits): string[] {
-  return PHASES.map((phase) => wrong(`[${phase}]`, inUnits(READING, units), `"${phase}"`, { atEnd: true }));
+/** The readings that are no temperatures, each with what to do. */
+export function wrongReadings(units: SheetUnits, readings: readonly string[] = PHASES): string[] {
+  return readings.map((phase) => wrong(`[${phase}]`, inUnits(READING, units), `"${phase}"`, { atEnd: true }));
 }
 
 /** Hard limits of what can be typed, each told under the name it was typed under; and words that are no choice of their column. */
 export function outOfRange(units: SheetUnits): string[] {
-  const distance = (metric: number): number => units.from("distance", metric);
   const air = inUnits(AIR, units);
   return [
     clause('[wrong_readings]<>""', "[wrong_readings]"),
     ...PHASES.map((phase) => wrong(`[amps_${phase}]`, [0, 500_000], `"amps_${phase}"`)),
     wrong("[surrounding_air]", air, '"surrounding_air"'),
     wrong("[room_air]", air, '"room_air"'),
+    ...wrongSettings(units),
+    notAChoice("reading_is"),
+    notAChoice("air_taken"),
+  ];
+}
+
+/** Settings of the row, or of wherever they were looked up, that cannot be. */
+export function wrongSettings(units: SheetUnits): string[] {
+  const distance = (metric: number): number => units.from("distance", metric);
+  const air = inUnits(AIR, units);
+  return [
     wrong("[emissivity_used]", [0.01, 1], 'IF([emissivity]<>"","emissivity","emissivity in Surfaces")'),
     wrong(
       "[reflected_used]",
@@ -48,13 +59,11 @@ export function outOfRange(units: SheetUnits): string[] {
     wrong("[distance]", [distance(0.05), distance(1000)], '"distance"'),
     wrong("[humidity]", [1, 100], '"humidity"'),
     wrong("[window_temp]", inUnits([-40, 100], units), '"window_temp"'),
-    notAChoice("reading_is"),
-    notAChoice("air_taken"),
   ];
 }
 
 /** Text is told as such: a reading beyond the camera's range has a column of its own to say so in. */
-function wrong(value: string, range: Range, name: string, { atEnd = false } = {}): string {
+export function wrong(value: string, range: Range, name: string, { atEnd = false } = {}): string {
   // "> 150,5 °C": what stands before the unit, with a point.
   const rest = 'TRIM(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(MID(value,2,20),"=",""),"°"," "),",","."))';
   const digits = `LEFT(${rest},FIND(" ",${rest}&" ")-1)`;
@@ -69,8 +78,8 @@ function wrong(value: string, range: Range, name: string, { atEnd = false } = {}
 }
 
 /** Words of a column with choices that are none of them. */
-export function notAChoice(key: (typeof READING_COLUMNS)[number]["key"]): string {
-  const { choices = [] } = READING_COLUMNS.find((one) => one.key === key) ?? {};
+export function notAChoice(key: string, columns: readonly Column[] = READING_COLUMNS): string {
+  const { choices = [] } = columns.find((one) => one.key === key) ?? {};
   const isNone = choices.map((choice) => `([${key}]<>"${choice}")`).join("*");
   return clause(`([${key}]<>"")*${isNone}`, `"${key} "&[${key}]&": one of ${choices.join(", ")}"`);
 }
@@ -79,9 +88,9 @@ export function notAChoice(key: (typeof READING_COLUMNS)[number]["key"]): string
  * The camera's range in Job, for readings as they are shown: at its end stands what is at least, or at most, so much.
  * What the camera has corrected may lie beyond, since its range is one of apparent temperatures.
  */
-export function beyondCamera(units: SheetUnits): string[] {
+export function beyondCamera(units: SheetUnits, readings: readonly string[] = PHASES): string[] {
   const count = (end: string, comparison: string): string =>
-    `ISNUMBER(job_range_${end})*(${PHASES.map((phase) => `ISNUMBER([${phase}])*([${phase}]${comparison}job_range_${end})`).join("+")})`;
+    `ISNUMBER(job_range_${end})*(${readings.map((phase) => `ISNUMBER([${phase}])*([${phase}]${comparison}job_range_${end})`).join("+")})`;
   const apparent = '(job_readings_are="apparent")';
   const range =
     'IF(job_range_from="","up to "&job_range_to,IF(job_range_to="","from "&job_range_from,job_range_from&" to "&job_range_to))';

@@ -1,0 +1,115 @@
+/** The mechanical route as a workbook: one row a point of a machine. */
+import { cautions } from "../../functions/cautions.js";
+import type { Units } from "../../functions/units.js";
+import type { BookDescription } from "../contract.js";
+import type { Computed } from "../route/columns.js";
+import { fromAssets } from "../route/formula.js";
+import { SURFACE_COLUMNS, WINDOW_COLUMNS, type Surface, type WindowEntry } from "../route/lists.js";
+import { settingsColumns } from "../route/settings.js";
+import { type SheetUnits, sheetUnits } from "../route/sheet-units.js";
+import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "../route/sheets.js";
+import { checkColumns } from "./checks.js";
+import { compareColumns } from "./compare.js";
+import { gradeColumns } from "./grade.js";
+import { mechanicalJobSheet, type MechanicalJob } from "./job.js";
+import { POINT_COLUMNS, POINT_READING_COLUMNS, type Point, type PointReading } from "./typed.js";
+
+export interface MechanicalRoute {
+  readonly title: string;
+  readonly about: readonly string[];
+  readonly job: MechanicalJob;
+  readonly assets: readonly Point[];
+  readonly windows: readonly WindowEntry[];
+  readonly surfaces: readonly Surface[];
+  readonly rows: readonly PointReading[];
+  readonly units: Units;
+}
+
+const JOB_LINE =
+  '=job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))&' +
+  '". Criteria: over like and baseline "&job_criteria&"; share of limit "&job_criteria_limit';
+
+export function mechanicalBook(route: MechanicalRoute): BookDescription {
+  const units = sheetUnits(route.units);
+  const sheets = [
+    tableSheet(
+      "Route",
+      "Readings",
+      [route.title, JOB_LINE, ...route.about, `${ARITHMETIC} Guards stay on.`],
+      POINT_READING_COLUMNS,
+      route.rows,
+      units,
+      { computed: routeColumns(units), frozenColumns: 1 },
+    ),
+    mechanicalJobSheet(
+      [
+        "Job",
+        JOB_LINE,
+        ...route.about,
+        cautions[0]?.text ?? "",
+        `The other cautions stand on their own sheet. ${REPAIR}`,
+      ],
+      route.job,
+      units,
+    ),
+    tableSheet(
+      "Assets",
+      "AssetList",
+      ["Assets", "The points of the machines: what each is compared with, and what it may reach."],
+      POINT_COLUMNS,
+      route.assets,
+      units,
+    ),
+    tableSheet(
+      "Windows",
+      "WindowList",
+      ["Windows", "A line for each measurement. The first line of a window is used; without a window, none is needed."],
+      WINDOW_COLUMNS,
+      route.windows,
+      units,
+    ),
+    tableSheet(
+      "Surfaces",
+      "SurfaceList",
+      ["Surfaces", "The emissivity that stands for each kind of surface, where a row has none of its own."],
+      SURFACE_COLUMNS,
+      route.surfaces,
+      units,
+    ),
+    cautionsSheet,
+  ];
+  return { title: route.title, sheets };
+}
+
+/** The order of reading; what is only worked with stands last, folded. */
+const GROUPS = [
+  "Looked up",
+  "Corrected",
+  "Rise over air",
+  "Compared",
+  "Limit",
+  "Greasing",
+  "Grade as found",
+  "Checks",
+  "Grades it is taken from",
+  "Settings used",
+  "Working",
+];
+
+function routeColumns(units: SheetUnits): Computed[] {
+  const columns = [
+    ...settingsColumns().map((one) => (one.key === "component" ? component : one)),
+    ...compareColumns(units),
+    ...gradeColumns(units),
+    ...checkColumns(units),
+  ];
+  return columns.sort((one, other) => GROUPS.indexOf(one.group) - GROUPS.indexOf(other.group));
+}
+
+const component: Computed = {
+  key: "component",
+  header: "machine, point",
+  group: "Looked up",
+  width: 220,
+  formula: `=LET(machine,${fromAssets("machine")},point,${fromAssets("point")},machine&IF((machine<>"")*(point<>""),", ","")&point)`,
+};
