@@ -37,6 +37,7 @@ export interface CorrectedBlock {
  * @param apparent apparent temperatures [K]
  * @param columns settings, each one value or one a reading, as long as `apparent`
  * @param out arrays to write into, as long as `apparent`
+ * @param sumSlack how far a window's transmission and reflectance may exceed 1 together where they vary by row [-]
  * @returns how many rows have no answer; those hold NaN
  * Never throws for a value; a bad row never spoils another.
  */
@@ -45,11 +46,12 @@ export function correctBlock(
   columns: SettingsColumns,
   band: Band,
   out: CorrectedBlock,
+  sumSlack = SUM_SLACK,
 ): number {
   const table = tableFor(band);
   if (!constantsPossible(columns)) return refuseAll(apparent.length, out);
   const { emissivity, reflected, ...path } = columns;
-  if (varies(path)) return correctRows(apparent, columns, stagesOf(columns, table), 1, 0, table, out);
+  if (varies(path)) return correctRows(apparent, columns, stagesOf(columns, table, sumSlack), 1, 0, table, out);
   // What stands between surface and camera is the same for all rows: one gain and one offset.
   const surface = typeof emissivity === "number" && typeof reflected === "number" ? { emissivity, reflected } : BLACK;
   const constant = constantSettings({ ...path, ...surface });
@@ -126,7 +128,7 @@ interface Stages {
   readonly airTemp?: Operand;
 }
 
-function stagesOf(c: SettingsColumns, table: BandTable): Stages {
+function stagesOf(c: SettingsColumns, table: BandTable, sumSlack: number): Stages {
   const playsNoPart = (column: Column | undefined, neutral: number): boolean =>
     column === undefined || column === neutral;
   // A column of air temperatures is read even where no air absorbs: an impossible one is refused all the same.
@@ -143,6 +145,7 @@ function stagesOf(c: SettingsColumns, table: BandTable): Stages {
           reflectance: new Operand(c.windowReflectance ?? 0),
           temp: new RadianceOperand(c.windowTemp ?? NaN, table, WINDOW),
           outer: new RadianceOperand(c.outerReflected ?? NaN, table, OUTER),
+          sumSlack,
         }
       : undefined,
   };
@@ -185,6 +188,12 @@ interface WindowOperands {
   readonly reflectance: Operand;
   readonly temp: RadianceOperand;
   readonly outer: RadianceOperand;
+  readonly sumSlack: number;
+}
+
+/** What the window emits, in units of its radiance; what rounding leaves of nothing is nothing. */
+function emissivityOf(rest: number): number {
+  return rest > SUM_SLACK || rest < -SUM_SLACK ? rest : 0;
 }
 
 /** signal ← (signal − εw·L(win) − ρw·L(refl,cam))/τw, NaN where something needed is absent or cannot be. */
@@ -195,14 +204,15 @@ function removeWindow(w: WindowOperands, at: number, count: number): void {
   const reflectances = w.reflectance.values;
   const tauStart = w.transmission.start(at);
   const rhoStart = w.reflectance.start(at);
+  const least = -w.sumSlack;
   for (let i = 0; i < count; i++) {
     const tau = transmissions[tauStart + i]!;
     const rho = reflectances[rhoStart + i]!;
     const rest = 1 - tau - rho;
-    const emitted = rest > SUM_SLACK ? rest * WINDOW[i]! : 0;
+    const emitted = emissivityOf(rest) * WINDOW[i]!;
     const value = (SIGNAL[i]! - emitted - rho * OUTER[i]!) / tau;
     // A row in which nothing is absent or impossible is done; the rare others are looked at one by one.
-    if (tau > 0 && tau <= 1 && rho > 0 && rho < 1 && rest >= -SUM_SLACK && WINDOW[i]! >= 0 && OUTER[i]! >= 0)
+    if (tau > 0 && tau <= 1 && rho > 0 && rho < 1 && rest >= least && WINDOW[i]! >= 0 && OUTER[i]! >= 0)
       SIGNAL[i] = value;
     else SIGNAL[i] = windowEdge(w, at, i, tau, rho);
   }
@@ -212,11 +222,12 @@ function removeWindow(w: WindowOperands, at: number, count: number): void {
 function windowEdge(w: WindowOperands, at: number, i: number, tau: number, rho: number): number {
   const rest = 1 - tau - rho;
   const absent = (o: RadianceOperand): boolean => Number.isNaN(o.values[o.start(at) + i]!);
-  const possible = inRange(tau, TRANSMISSION) && inRange(rho, REFLECTANCE) && rest >= -SUM_SLACK;
+  const possible = inRange(tau, TRANSMISSION) && inRange(rho, REFLECTANCE) && rest >= -w.sumSlack;
   const windowKnown = WINDOW[i]! >= 0 || (tau === 1 && absent(w.temp));
   const outerKnown = OUTER[i]! >= 0 || (rho === 0 && absent(w.outer));
   if (!possible || !windowKnown || !outerKnown) return NaN;
-  const emitted = rest > SUM_SLACK ? rest * WINDOW[i]! : 0;
+  const emissivity = emissivityOf(rest);
+  const emitted = emissivity === 0 ? 0 : emissivity * WINDOW[i]!;
   return (SIGNAL[i]! - emitted - (rho > 0 ? rho * OUTER[i]! : 0)) / tau;
 }
 

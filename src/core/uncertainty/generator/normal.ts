@@ -45,7 +45,8 @@ export function normal(generator: Generator): number {
     const layer = word & (LAYERS - 1);
     // 51 bits with sign, none of them among those of the layer; half a step more, so that it is never 0.
     const x = ((word >> 8) * 134217728 + (generator.word() >>> 5) + 0.5) * 2 ** -50 * EDGES[layer]!;
-    if (Math.abs(x) < EDGES[layer + 1]!) return x;
+    const inner = EDGES[layer + 1]!;
+    if (x < inner && x > -inner) return x;
     if (layer === 0) return x < 0 ? -tail(generator) : tail(generator);
     const below = DENSITIES[layer]!;
     if (below + generator.uniform() * (DENSITIES[layer + 1]! - below) < density(x)) return x;
