@@ -1,0 +1,113 @@
+import type { Range } from "../errors.js";
+
+/** What a number would have come to by one slip. */
+export interface Candidate<Key extends string = string> {
+  readonly key: Key;
+  /** [K]; undefined where these inputs have no such value. */
+  readonly gives: number | undefined;
+}
+
+/** matches: the stated number is what the slip gives; hidden: nothing tells the slip from the inputs as stated. */
+export type Verdict = "matches" | "no" | "hidden";
+
+export interface Judged<Key extends string = string> {
+  readonly key: Key;
+  /** What it would give [K]; undefined for the inputs as stated where they have no answer. */
+  readonly gives: number | undefined;
+  /** Stated less given [K]. */
+  readonly difference: number | undefined;
+  readonly verdict: Verdict;
+  /** Of a number drawn evenly within ±`CHANCE_SPAN` of the right one to match this line or one above it [-]. */
+  readonly chance: number | undefined;
+}
+
+export interface Explanation<Key extends string = string> {
+  /** The inputs as stated, then the slips: best match first, at the end those that would not show. */
+  readonly lines: readonly Judged<Key>[];
+  readonly reproduced: boolean;
+  /** Slips that match, the inputs as stated not counted. */
+  readonly count: number;
+}
+
+/** How far two numbers may lie apart to be taken for one [K]. */
+export const TOLERANCE: Range = { min: 0, minExcluded: true, max: 10 };
+/** A number printed to one decimal is within this of what was printed [K]. */
+export const DEFAULT_TOLERANCE = 0.05;
+/** Half the width that `chance` is reckoned over [K]. */
+export const CHANCE_SPAN = 20;
+/** A hair, so that a number exactly half a digit away is within half a digit in binary too [K]. */
+const SLACK = 1e-9;
+
+/** Closer than this two differences are one [K]. */
+const LIKE = 1e-6;
+
+export const within = (one: number, other: number, tolerance: number): boolean =>
+  Math.abs(one - other) <= tolerance + SLACK;
+
+/**
+ * Sets a stated number beside what each slip would give. A slip that matches is a possibility, no more: several may
+ * match, and by chance alone some do as often as `chance` of the last line says.
+ * @param stated the number in question [K]
+ * @param right what the inputs as stated give; candidates that have no value are left out
+ * @param tolerance [K], half the last digit stated
+ */
+export function judge<Key extends string>(
+  stated: number,
+  right: Candidate<Key>,
+  slips: readonly Candidate<Key>[],
+  tolerance: number,
+): Explanation<Key> {
+  const reproduced = right.gives !== undefined && within(stated, right.gives, tolerance);
+  const verdictOf = (gives: number): Verdict => {
+    const hidden = right.gives !== undefined && within(gives, right.gives, tolerance);
+    // At the edge of a digit a slip may still be told from the inputs as stated: one of them matches, the other not.
+    if (hidden && (reproduced || !within(stated, gives, tolerance))) return "hidden";
+    return within(stated, gives, tolerance) ? "matches" : "no";
+  };
+  const judged = slips.flatMap(({ key, gives }) =>
+    gives === undefined ? [] : [{ key, gives, difference: stated - gives, verdict: verdictOf(gives) }],
+  );
+  const rank = ({ verdict }: { verdict: Verdict }): number => (verdict === "hidden" ? 1 : 0);
+  // Of slips that come to the same the one listed first stays first, whatever their last bits are.
+  const distance = ({ difference }: { difference: number }): number => Math.round(Math.abs(difference) / LIKE);
+  judged.sort((a, b) => rank(a) - rank(b) || distance(a) - distance(b));
+  const first = {
+    key: right.key,
+    gives: right.gives,
+    difference: right.gives === undefined ? undefined : stated - right.gives,
+    verdict: reproduced ? ("matches" as const) : ("no" as const),
+  };
+  const covered = new Coverage(right.gives, tolerance);
+  return {
+    lines: [first, ...judged].map((line) => ({ ...line, chance: covered.add(line.gives) })),
+    reproduced,
+    count: judged.filter(({ verdict }) => verdict === "matches").length,
+  };
+}
+
+/** What part of the span around the right number lies within the tolerance of some value so far. */
+class Coverage {
+  private readonly spans: (readonly [from: number, to: number])[] = [];
+
+  constructor(
+    private readonly middle: number | undefined,
+    private readonly tolerance: number,
+  ) {}
+
+  add(value: number | undefined): number | undefined {
+    if (this.middle === undefined) return undefined;
+    if (value !== undefined) {
+      const from = Math.max(value - this.tolerance, this.middle - CHANCE_SPAN);
+      const to = Math.min(value + this.tolerance, this.middle + CHANCE_SPAN);
+      if (to > from) this.spans.push([from, to]);
+    }
+    this.spans.sort(([a], [b]) => a - b);
+    let length = 0;
+    let reached = -Infinity;
+    for (const [from, to] of this.spans) {
+      length += Math.max(0, to - Math.max(from, reached));
+      reached = Math.max(reached, to);
+    }
+    return length / (2 * CHANCE_SPAN);
+  }
+}
