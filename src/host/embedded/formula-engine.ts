@@ -105,10 +105,14 @@ export class FormulaEngine {
     CELL_INVERTED_INDEX_CACHE.clear();
   }
 
-  /** Also because the engine's caches know long formulas by a hash of 32 bits only: two could be taken for one. */
+  /** The engine's caches know long formulas by a hash of 32 bits only: two could be taken for one. */
+  forgetFormula(): void {
+    this.lexerCache.dispose();
+  }
+
   forget(): void {
     this.runtime.reset();
-    this.lexerCache.dispose();
+    this.forgetFormula();
     this.forgetCells();
   }
 }

@@ -1,0 +1,49 @@
+/** In which order formulas are worked out, and which lead back to themselves. */
+import type { FormulaNode, Nodes } from "./nodes.js";
+
+export interface Order {
+  /** Every formula after all that it reads. */
+  readonly nodes: readonly FormulaNode[];
+  /** What each formula reads, by its index. */
+  readonly reads: readonly (readonly FormulaNode[])[];
+  /** Formulas on a circle of references. */
+  readonly circular: ReadonlySet<FormulaNode>;
+}
+
+/** Depth first, with a stack of its own: a chain of formulas may be as long as a sheet. */
+export function orderOf({ all, within }: Nodes): Order {
+  const reads = all.map((node) => {
+    const found = new Set<FormulaNode>();
+    for (const area of node.prepared.areas) for (const other of within(area)) found.add(other);
+    return [...found];
+  });
+  const state = new Uint8Array(all.length);
+  const ordered: FormulaNode[] = [];
+  const circular = new Set<FormulaNode>();
+  const stack: { node: FormulaNode; next: number }[] = [];
+  for (const start of all) {
+    if (state[start.index] !== 0) continue;
+    stack.push({ node: start, next: 0 });
+    state[start.index] = 1;
+    while (stack.length > 0) {
+      const top = stack[stack.length - 1]!;
+      const other = reads[top.node.index]?.[top.next++];
+      if (other === undefined) {
+        state[top.node.index] = 2;
+        ordered.push(top.node);
+        stack.pop();
+      } else if (state[other.index] === 0) {
+        state[other.index] = 1;
+        stack.push({ node: other, next: 0 });
+      } else if (state[other.index] === 1) {
+        // Everything from there up to here lies on the circle.
+        for (let i = stack.length - 1; i >= 0; i--) {
+          const { node } = stack[i]!;
+          circular.add(node);
+          if (node === other) break;
+        }
+      }
+    }
+  }
+  return { nodes: ordered, reads, circular };
+}

@@ -1,0 +1,106 @@
+/** Works the formulas of a workbook out again, without Excel, and says of each what came of it. */
+import type { Cell, FunctionSpec, Grid } from "../../../functions/contract.js";
+import { FormulaEngine } from "../../embedded/formula-engine.js";
+import { plainMessage } from "../../plain-messages.js";
+import type { CellError } from "../../../functions/contract.js";
+import type { SavedValue } from "../sheet/scan.js";
+import { keyOf } from "./load.js";
+import type { LoadedBook, LoadedSheet } from "./load.js";
+import { nodesOf } from "./nodes.js";
+import type { FormulaNode } from "./nodes.js";
+import { orderOf } from "./order.js";
+
+/** What came of one formula. */
+export type Outcome =
+  | { readonly node: FormulaNode; readonly status: "computed"; readonly result: Grid }
+  | { readonly node: FormulaNode; readonly status: "kept"; readonly reason: string };
+
+export interface RecalculateOptions {
+  /** Every formula, not only ours and what depends on them. */
+  readonly all: boolean;
+}
+
+/** Outcomes of the formulas that were to be worked out, in the order of the work. */
+export async function recalculate(
+  book: LoadedBook,
+  specs: readonly FunctionSpec[],
+  { all }: RecalculateOptions,
+): Promise<readonly Outcome[]> {
+  const nodes = nodesOf(book);
+  const { nodes: ordered, reads, circular } = orderOf(nodes);
+  const fresh = book.sheets.map(() => new Map<number, Cell>());
+  const engine = new FormulaEngine(
+    specs,
+    book.sheets.map((sheet) => ({
+      name: sheet.name,
+      rows: Math.max(sheet.rows, 1),
+      columns: Math.max(sheet.columns, 1),
+      valueAt: (row, column) => {
+        const key = keyOf(row, column);
+        return fresh[sheet.index]?.get(key) ?? savedCell(sheet, key);
+      },
+      formulaAt: (row, column) => (nodes.at(sheet.index, row, column) ? "=" : undefined),
+    })),
+  );
+  // What another workbook of this process left in the engine's caches bears the same names.
+  engine.forgetCells();
+  const wanted = new Set<FormulaNode>();
+  const keptBecause = new Map<FormulaNode, string>();
+  const outcomes: Outcome[] = [];
+  for (const node of ordered) {
+    const before = reads[node.index] ?? [];
+    if (!all && !node.prepared.isOurs && !before.some((other) => wanted.has(other))) continue;
+    wanted.add(node);
+    const kept = before.find((other) => keptBecause.has(other));
+    const reason =
+      node.prepared.distrust ??
+      (circular.has(node) ? "it leads back to itself" : undefined) ??
+      (kept ? `it depends on ${addressOf(kept)}, which is kept` : undefined);
+    const outcome: Outcome = reason === undefined ? await workOut(engine, node) : { node, status: "kept", reason };
+    outcomes.push(outcome);
+    if (outcome.status === "kept") keptBecause.set(node, outcome.reason);
+    else settle(outcome.node, outcome.result, fresh[node.sheet.index]!);
+  }
+  return outcomes;
+}
+
+async function workOut(engine: FormulaEngine, node: FormulaNode): Promise<Outcome> {
+  const { sheet, cell, prepared, kind } = node;
+  const place = { sheet: sheet.index, row: cell.row, column: cell.column };
+  const result = await engine.evaluate(prepared.text, place);
+  engine.forgetFormula();
+  if (!result) return { node, status: "kept", reason: "the engine cannot read it" };
+  const isOne = result.length === 1 && result[0]?.length === 1;
+  if (kind === "single" && !isOne) {
+    return { node, status: "kept", reason: "it gives several cells where one is meant" };
+  }
+  return { node, status: "computed", result };
+}
+
+/** Puts a result where its formula's cells are. */
+function settle({ range, kind }: FormulaNode, result: Grid, into: Map<number, Cell>): void {
+  const rows = kind === "dynamic" ? result.length : range.endRow - range.startRow + 1;
+  const columns = kind === "dynamic" ? (result[0]?.length ?? 1) : range.endColumn - range.startColumn + 1;
+  for (let r = 0; r < rows; r++) {
+    for (let c = 0; c < columns; c++) {
+      into.set(keyOf(range.startRow + r, range.startColumn + c), cellOf(result, r, c));
+    }
+  }
+}
+
+const notAvailable: CellError = { error: "#N/A", message: plainMessage("#N/A") };
+
+/** A cell of an array as it fills a range: one row or column is repeated, beyond the array there is nothing. */
+export function cellOf(result: Grid, row: number, column: number): Cell {
+  const r = result.length === 1 ? 0 : row;
+  const c = (result[0]?.length ?? 0) === 1 ? 0 : column;
+  return result[r]?.[c] ?? notAvailable;
+}
+
+function savedCell(sheet: LoadedSheet, key: number): Cell {
+  const value: SavedValue = sheet.cells.get(key)?.value ?? null;
+  if (value === null || typeof value !== "object") return value;
+  return { error: value.error as CellError["error"], message: plainMessage(value.error as CellError["error"]) };
+}
+
+const addressOf = ({ sheet, cell }: FormulaNode): string => `${sheet.name}!${cell.row + 1}:${cell.column + 1}`;
