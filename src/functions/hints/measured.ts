@@ -13,7 +13,7 @@ export const MEASURED_HINTS: Hints = {
   "pair-opaque": (w) =>
     `The window would let through ${w.number("transmission")} of what is behind it, which is nothing. Is it opaque in the camera's band? Else hot and cold may be swapped through it.`,
   "window-above-most": (w) =>
-    `The window would let through ${w.number("transmission")}, and no window lets through more than ${w.number("most")} here. Readings without and through swapped, a target that changed between them, or window_temp or reflectance off?`,
+    `The window would let through ${w.number("transmission")}, more than the ${w.number("most")} that there is. Readings without and through swapped, a target that changed between them, or window_temp or reflectance off?`,
   "emissivity-above-one": (w) =>
     `These readings take an emissivity of ${w.number("emissivity")}, and none is above 1. Did the contact thermometer touch badly, was the reading corrected already, or is reflected off?`,
   "emissivity-none": (w) =>
