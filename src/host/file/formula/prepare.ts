@@ -6,6 +6,8 @@ import { plainNames } from "../../embedded/names.js";
 import type { DefinedName } from "../package/workbook.js";
 import { addressOf, areaOf, implicitCell } from "./areas.js";
 import type { Area } from "./areas.js";
+import { argumentContext, ARRAY, VALUE } from "./context.js";
+import type { Context } from "./context.js";
 import { moveFormula, segmentsOf, sheetName } from "./segments.js";
 import type { Reference, Segment } from "./segments.js";
 import { functionsIn, significant, treeOf } from "./tree.js";
@@ -38,16 +40,6 @@ export interface PreparedFormula {
 }
 
 const MOST_NAMES_DEEP = 12;
-
-/** Where a range stands in a formula: V one value is wanted, R the range itself, A an array. */
-type Mode = "V" | "R" | "A";
-interface Context {
-  readonly mode: Mode;
-  /** For an operand of an operator there. */
-  readonly operand: Mode;
-}
-const VALUE: Context = { mode: "V", operand: "V" };
-const ARRAY: Context = { mode: "A", operand: "A" };
 
 /** Prepares formulas of one workbook. */
 export class Preparer {
@@ -180,10 +172,7 @@ class Work {
       case "reference":
         return this.writeReference(item.reference, item.text, context);
       case "call": {
-        const takes = argumentsOf(item.name.toUpperCase()) ?? "r";
-        const args = item.args.map((arg, i) =>
-          this.write(arg, argumentContext(takes[Math.min(i, takes.length - 1)], context)),
-        );
+        const args = item.args.map((arg, i) => this.write(arg, argumentContext(item.name.toUpperCase(), i, context)));
         return `${item.name}(${args.join(",")})`;
       }
       case "group":
@@ -218,12 +207,11 @@ class Work {
 
   /** Two ranges with only a space between: what both have. */
   private intersectionOf(expression: Expression): string | undefined {
-    const items = significant(expression);
-    if (items.length !== 2 || !items.every((item) => item.kind === "reference")) return undefined;
-    const [a, b] = items.map((item) => {
-      if (item.kind !== "reference") return undefined;
-      const [sheet, ...others] = this.sheetsOf(item.reference) ?? [];
-      return sheet === undefined || others.length > 0 ? undefined : areaOf(item.reference, sheet);
+    const [first, second, ...rest] = significant(expression);
+    if (first?.kind !== "reference" || second?.kind !== "reference" || rest.length > 0) return undefined;
+    const [a, b] = [first, second].map(({ reference }) => {
+      const [sheet, ...others] = this.sheetsOf(reference) ?? [];
+      return sheet === undefined || others.length > 0 ? undefined : areaOf(reference, sheet);
     });
     if (a?.sheet === undefined || a.sheet !== b?.sheet) return undefined;
     const both: Area = {
@@ -251,19 +239,5 @@ class Work {
     }
     const [from, to] = [Math.min(first, last), Math.max(first, last)];
     return Array.from({ length: to - from + 1 }, (_, i) => from + i);
-  }
-}
-
-function argumentContext(takes: string | undefined, context: Context): Context {
-  switch (takes) {
-    case "a":
-      return ARRAY;
-    case "r":
-      return { mode: "R", operand: context.operand };
-    case "i":
-      return context;
-    case undefined:
-    default:
-      return { mode: context.operand, operand: context.operand };
   }
 }

@@ -73,6 +73,7 @@ export function treeOf(segments: readonly Segment[]): Expression | undefined {
     return items;
   };
   const whole = expression();
+  // eslint-disable-next-line @typescript-eslint/no-unnecessary-condition -- set by the functions above
   return isBroken || at < segments.length ? undefined : whole;
 }
 

@@ -1,7 +1,7 @@
 /**
  * Functions of the worksheet whose result by the engine is trusted, with what each argument takes:
  * v one value, r a range or an array as it is, a an expression worked out for arrays, i what the call itself stands for.
- * The last letter holds for all further arguments. Supported by the corpus of real workbooks and by a second engine (tests).
+ * The last letter, or a group in parentheses, holds for all further arguments. Supported by the corpus of real workbooks and by a second engine (tests).
  */
 const ARGUMENTS: Readonly<Record<string, string>> = {
   // Numbers
@@ -43,7 +43,7 @@ const ARGUMENTS: Readonly<Record<string, string>> = {
   SQRT: "v",
   SUM: "r",
   SUMIF: "rvr",
-  SUMIFS: "rrv",
+  SUMIFS: "r(rv)",
   SUMPRODUCT: "a",
   SUMSQ: "r",
   SUMX2MY2: "a",
@@ -63,21 +63,21 @@ const ARGUMENTS: Readonly<Record<string, string>> = {
   AVERAGE: "r",
   AVERAGEA: "r",
   AVERAGEIF: "rvr",
-  AVERAGEIFS: "rrv",
+  AVERAGEIFS: "r(rv)",
   COUNT: "r",
   COUNTA: "r",
   COUNTBLANK: "r",
   COUNTIF: "rv",
-  COUNTIFS: "rv",
+  COUNTIFS: "(rv)",
   DEVSQ: "r",
   LARGE: "rv",
   MAX: "r",
   MAXA: "r",
-  MAXIFS: "rrv",
+  MAXIFS: "r(rv)",
   MEDIAN: "r",
   MIN: "r",
   MINA: "r",
-  MINIFS: "rrv",
+  MINIFS: "r(rv)",
   MODE: "r",
   POISSON: "v",
   RANK: "vrv",

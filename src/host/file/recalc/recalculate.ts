@@ -100,7 +100,7 @@ export function cellOf(result: Grid, row: number, column: number): Cell {
 function savedCell(sheet: LoadedSheet, key: number): Cell {
   const value: SavedValue = sheet.cells.get(key)?.value ?? null;
   if (value === null || typeof value !== "object") return value;
-  return { error: value.error as CellError["error"], message: plainMessage(value.error as CellError["error"]) };
+  return { error: value.error as CellError["error"], message: plainMessage(value.error) };
 }
 
 const addressOf = ({ sheet, cell }: FormulaNode): string => `${sheet.name}!${cell.row + 1}:${cell.column + 1}`;
