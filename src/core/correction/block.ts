@@ -191,11 +191,6 @@ interface WindowOperands {
   readonly sumSlack: number;
 }
 
-/** What the window emits, in units of its radiance; what rounding leaves of nothing is nothing. */
-function emissivityOf(rest: number): number {
-  return rest > SUM_SLACK || rest < -SUM_SLACK ? rest : 0;
-}
-
 /** signal ← (signal − εw·L(win) − ρw·L(refl,cam))/τw, NaN where something needed is absent or cannot be. */
 function removeWindow(w: WindowOperands, at: number, count: number): void {
   w.temp.load(at, count);
@@ -204,21 +199,20 @@ function removeWindow(w: WindowOperands, at: number, count: number): void {
   const reflectances = w.reflectance.values;
   const tauStart = w.transmission.start(at);
   const rhoStart = w.reflectance.start(at);
-  const least = -w.sumSlack;
   for (let i = 0; i < count; i++) {
     const tau = transmissions[tauStart + i]!;
     const rho = reflectances[rhoStart + i]!;
     const rest = 1 - tau - rho;
-    const emitted = emissivityOf(rest) * WINDOW[i]!;
+    const emitted = rest > SUM_SLACK ? rest * WINDOW[i]! : 0;
     const value = (SIGNAL[i]! - emitted - rho * OUTER[i]!) / tau;
     // A row in which nothing is absent or impossible is done; the rare others are looked at one by one.
-    if (tau > 0 && tau <= 1 && rho > 0 && rho < 1 && rest >= least && WINDOW[i]! >= 0 && OUTER[i]! >= 0)
+    if (tau > 0 && tau <= 1 && rho > 0 && rho < 1 && rest >= -SUM_SLACK && WINDOW[i]! >= 0 && OUTER[i]! >= 0)
       SIGNAL[i] = value;
     else SIGNAL[i] = windowEdge(w, at, i, tau, rho);
   }
 }
 
-/** The rows in which the window does not reflect, is absent, or cannot be. */
+/** The rows in which the window does not reflect, is absent, cannot be, or lets through and reflects too much together. */
 function windowEdge(w: WindowOperands, at: number, i: number, tau: number, rho: number): number {
   const rest = 1 - tau - rho;
   const absent = (o: RadianceOperand): boolean => Number.isNaN(o.values[o.start(at) + i]!);
@@ -226,8 +220,7 @@ function windowEdge(w: WindowOperands, at: number, i: number, tau: number, rho: 
   const windowKnown = WINDOW[i]! >= 0 || (tau === 1 && absent(w.temp));
   const outerKnown = OUTER[i]! >= 0 || (rho === 0 && absent(w.outer));
   if (!possible || !windowKnown || !outerKnown) return NaN;
-  const emissivity = emissivityOf(rest);
-  const emitted = emissivity === 0 ? 0 : emissivity * WINDOW[i]!;
+  const emitted = Math.abs(rest) > SUM_SLACK ? rest * WINDOW[i]! : 0;
   return (SIGNAL[i]! - emitted - (rho > 0 ? rho * OUTER[i]! : 0)) / tau;
 }
 
