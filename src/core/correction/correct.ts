@@ -19,7 +19,12 @@ function noRadiance(argument: string, given: number): GreybodyError {
 }
 
 /** Thrown where the surroundings alone would show more than the reading; names the reading that they would show. */
-function noSolution(apparent: number, s: CompleteSettings, band: Band, surroundingsSignal: number): GreybodyError {
+export function noSolution(
+  apparent: number,
+  s: CompleteSettings,
+  band: Band,
+  surroundingsSignal: number,
+): GreybodyError {
   const lowest = tableFor(band).temperature(surroundingsSignal);
   if (Number.isNaN(lowest)) return noRadiance("apparent", apparent);
   return new GreybodyError({
