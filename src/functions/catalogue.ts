@@ -8,8 +8,12 @@ import { NEXT_DUE } from "./next-due.js";
 import { opticsFunctions } from "./optics.js";
 import { limitFunctions } from "./part-limits.js";
 import { PRIORITY } from "./priority.js";
+import { RESTATE } from "./restate.js";
+import { settingFunctions } from "./setting-for.js";
 import { severityFunctions } from "./severity.js";
 import { transmissionFunctions } from "./transmission.js";
+import { TREND } from "./trend.js";
+import { uncertaintyFunctions } from "./uncertainty.js";
 import { windFunctions } from "./wind.js";
 import { windowFunctions } from "./window.js";
 
@@ -26,6 +30,10 @@ export const catalogue: readonly FunctionSpec[] = [
   ...severityFunctions,
   ...limitFunctions,
   PRIORITY,
+  ...uncertaintyFunctions,
+  ...settingFunctions,
+  RESTATE,
+  TREND,
   NEXT_DUE,
   ABOUT,
 ];

@@ -17,12 +17,17 @@ import { READING_ARGUMENTS } from "./settings-arguments.js";
 /** Fewer columns are no reading: apparent, emissivity, reflected. */
 export const LEAST_COLUMNS = 3;
 
+/** Without its default, which the core puts in its place: so a budget can tell what was not given. */
+function withoutDefault(spec: ArgumentSpec): ArgumentSpec {
+  return Object.fromEntries(Object.entries(spec).filter(([key]) => key !== "default")) as unknown as ArgumentSpec;
+}
+
 export const INPUTS_ARGUMENT: ArgumentSpec = {
   name: "inputs",
   quantity: "table",
   help: "a row a reading, a column for each of CORRECTED's first ten arguments, at least three",
   whole: true,
-  columns: READING_ARGUMENTS,
+  columns: READING_ARGUMENTS.map(withoutDefault),
 };
 
 /** The uncertainty of one input; in °F that of a temperature is a difference. */
@@ -82,3 +87,13 @@ export const CORRELATIONS_ARGUMENT: ArgumentSpec = {
   optional: true,
   whole: true,
 };
+
+/** What UNCERTAINTY and BUDGET take before band and units. */
+export const BUDGET_ARGUMENTS: readonly ArgumentSpec[] = [
+  INPUTS_ARGUMENT,
+  UNCERTAINTIES_ARGUMENT,
+  COVERAGE_ARGUMENT,
+  DISTRIBUTIONS_ARGUMENT,
+  FREEDOM_ARGUMENT,
+  CORRELATIONS_ARGUMENT,
+];

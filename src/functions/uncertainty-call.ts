@@ -13,7 +13,7 @@ import type { InputRows } from "./input-rows.js";
 import { UNITS_ARGUMENT, unitsOf } from "./lift.js";
 import { errorCell } from "./messages.js";
 import { faultOfOurs } from "./prepare.js";
-import { correlationError, readCorrelations } from "./correlations.js";
+import { readCorrelations } from "./correlations.js";
 import { settingsFrom } from "./settings-arguments.js";
 import {
   CORRELATIONS_ARGUMENT,
@@ -226,8 +226,6 @@ function thrownRow(
       return rowError(error, spec, argument(args, inputs, spec), row, units);
     }
   }
-  if (name === CORRELATIONS_ARGUMENT.name)
-    return correlationError(error, argument(args, inputs, CORRELATIONS_ARGUMENT));
   const spec = args.find((one) => one.name === name);
   const cells = spec === undefined || spec.whole === true ? [] : gridOf(argument(args, inputs, spec)).flat();
   const given = cells[cells.length === 1 ? 0 : row];

@@ -7,6 +7,7 @@ import { measured } from "./fixtures/measured.js";
 import { optics } from "./fixtures/optics.js";
 import { severity } from "./fixtures/severity.js";
 import { transmission } from "./fixtures/transmission.js";
+import { uncertainty } from "./fixtures/uncertainty.js";
 
 /** One for each function of the catalogue; uniform.test.ts fails for a function that has none. */
 export const fixtures: readonly Fixture[] = [
@@ -17,5 +18,6 @@ export const fixtures: readonly Fixture[] = [
   ...lookup,
   ...load,
   ...severity,
+  ...uncertainty,
   ...help,
 ];
