@@ -1,5 +1,5 @@
 import { lowerFactor } from "./correlation.js";
-import { normal } from "./generator/normal.js";
+import { normalInto } from "./generator/normal.js";
 import type { Generator } from "./generator/xoshiro.js";
 import type { Distribution } from "./inputs.js";
 import { normalCdf } from "./normal-cdf.js";
@@ -14,12 +14,18 @@ export interface DrawnInput {
   readonly stated: number;
 }
 
-/** One number of each distribution about 0, with `stated` = 1. */
-const DRAW: Readonly<Record<Distribution, (generator: Generator) => number>> = {
-  normal,
-  rectangular: (generator) => 2 * generator.uniform() - 1,
+/** Fills a column with draws about a value. */
+type Fill = (generator: Generator, to: Float64Array, value: number, stated: number) => void;
+
+const FILL: Readonly<Record<Distribution, Fill>> = {
+  normal: normalInto,
+  rectangular: (generator, to, value, stated) => {
+    for (let k = 0; k < to.length; k++) to[k] = value + stated * (2 * generator.uniform() - 1);
+  },
   // The sum of two rectangular ones of half the width.
-  triangular: (generator) => generator.uniform() + generator.uniform() - 1,
+  triangular: (generator, to, value, stated) => {
+    for (let k = 0; k < to.length; k++) to[k] = value + stated * (generator.uniform() + generator.uniform() - 1);
+  },
 };
 
 /** The number of each distribution at the same place as a standard normal one: as large a share lies below it. */
@@ -42,23 +48,13 @@ export function drawInputs(inputs: readonly DrawnInput[], matrix: readonly (read
   const together = inputs.map((_, i) => i).filter((i) => goesWith[i]);
   return (generator, columns) => {
     for (const [i, { value, stated, distribution }] of inputs.entries()) {
-      if (goesWith[i]) fill(columns[i]!, generator, 0, 1, normal);
-      else fill(columns[i]!, generator, value, stated, DRAW[distribution]);
+      if (goesWith[i]) normalInto(generator, columns[i]!, 0, 1);
+      else FILL[distribution](generator, columns[i]!, value, stated);
     }
     // From the last to the first, so that what is still needed has not been changed yet.
     for (const i of [...together].reverse()) mix(columns, lower[i] ?? [], i, together);
     for (const i of together) shape(columns[i]!, inputs[i]!);
   };
-}
-
-function fill(
-  column: Float64Array,
-  generator: Generator,
-  value: number,
-  stated: number,
-  one: (generator: Generator) => number,
-): void {
-  for (let k = 0; k < column.length; k++) column[k] = value + stated * one(generator);
 }
 
 /** Column i becomes the sum of the columns up to it, each with its factor. */

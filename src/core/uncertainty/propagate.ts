@@ -11,7 +11,7 @@ const FEWEST_BEYOND = 10;
 /** With fewer draws left than this share the inputs do not describe what was measured. */
 const LEAST_ACCEPTED = 0.1;
 /** Draws at a time: few enough to stay in the processor's cache, enough that a call for them costs nothing. */
-const BLOCK = 4096;
+const BLOCK = 1024;
 
 /** Fills each input's column with draws, one an element; all columns have one length. */
 export type Draw = (generator: Generator, columns: readonly Float64Array[]) => void;

@@ -52,3 +52,8 @@ export function normal(generator: Generator): number {
     if (below + generator.uniform() * (DENSITIES[layer + 1]! - below) < density(x)) return x;
   }
 }
+
+/** Fills a column with value + stated · standard normal. */
+export function normalInto(generator: Generator, to: Float64Array, value: number, stated: number): void {
+  for (let k = 0; k < to.length; k++) to[k] = value + stated * normal(generator);
+}
