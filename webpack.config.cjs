@@ -200,7 +200,7 @@ function bench(mode) {
   const entry = Object.fromEntries(files.map((file) => [path.basename(file, ".ts"), `./tests/bench/${file}`]));
   return {
     ...node("bench", mode, entry, { path: from(".cache/bench"), filename: "[name].mjs" }),
-    externals: { mitata: "module mitata" },
+    externals: { mitata: "module mitata", "playwright-core": "module playwright-core" },
   };
 }
 

@@ -2,13 +2,12 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { serve, type Serving } from "../../src/cli/serve.js";
-import type { CellReport, Handle } from "../../src/page/handle.js";
+import type { CellReport } from "../../src/page/handle.js";
 import { launchBrowser } from "./browser.js";
+import { settled } from "./long-tasks.js";
 import { root } from "./run.js";
 
 declare global {
-  // The page's own handle, as it stands in the browser.
-  var greybody: Handle | undefined;
   function reportFault(fault: string): void;
 }
 
@@ -64,15 +63,9 @@ export class OpenPage {
     return this;
   }
 
-  /** Until the engine has been at rest for a moment: a change is calculated only some time after it was made. */
-  async settled(): Promise<void> {
-    for (let quiet = 0; quiet < 3;) {
-      const busy = await this.page.evaluate(async () => {
-        await new Promise((resolve) => setTimeout(resolve, 60));
-        return globalThis.greybody?.calculating() !== false;
-      });
-      quiet = busy ? 0 : quiet + 1;
-    }
+  /** Until the engine has been at rest for a moment. */
+  settled(): Promise<void> {
+    return settled(this.page);
   }
 
   cell(address: string, sheet = "Readings"): Promise<CellReport> {

@@ -67,6 +67,8 @@ export function startGrid(options: GridOptions): Grid {
   univer.registerPlugin(UniverSheetsUIPlugin, {
     footer: false,
     disableForceStringAlert: true,
+    // Its mark for numbers as text reads every text of the sheet as a date first, at each drawing; the sheets say it in words.
+    disableForceStringMark: true,
     clipboardConfig: { hidePasteOptions: true },
   });
   univer.registerPlugin(UniverSheetsFormulaPlugin, {
