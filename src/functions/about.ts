@@ -7,8 +7,11 @@ import {
   SPEED_OF_LIGHT,
   STEFAN_BOLTZMANN_CONSTANT,
 } from "../core/constants.js";
+import { nearestByWord } from "../core/nearest.js";
 import { METHODS } from "../data/methods.js";
 import { REFERENCES } from "../data/references.js";
+import { dataLines } from "./about-data.js";
+import type { Line } from "./about-data.js";
 import type { ArgumentSpec, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
@@ -20,8 +23,6 @@ const HEADER = ["what", "value", "unit", "source"] as const;
 export function sourcesInWords(keys: readonly string[]): string {
   return keys.map((key) => REFERENCES[key]?.short ?? key).join("; ");
 }
-
-type Line = readonly [what: string, value: string | number, unit: string, source: string];
 
 const constant = (what: string, value: number, unit: string): Line => [
   what,
@@ -40,6 +41,7 @@ function lines(): Line[] {
     constant("first radiation constant c1L", FIRST_RADIATION_CONSTANT, "W·m²/sr"),
     constant("second radiation constant c2", SECOND_RADIATION_CONSTANT, "m·K"),
     constant("Stefan-Boltzmann constant", STEFAN_BOLTZMANN_CONSTANT, "W/(m²·K⁴)"),
+    ...dataLines(),
   ];
 }
 
@@ -60,14 +62,16 @@ function evaluate(inputs: readonly Input[]): Grid {
   const wanted = String(given).trim().toLowerCase();
   const found = all.filter(([what]) => what.toLowerCase().includes(wanted));
   if (found.length > 0) return [HEADER, ...found];
-  const names = all.map(([what]) => `"${what}"`).join(", ");
-  return [[{ error: "#N/A", message: `Nothing here is called "${String(given)}". There are ${names}.` }]];
+  const names = all.map(([what]) => what);
+  const near = nearestByWord(wanted, names);
+  const advice = near.length > 0 ? `Near it: ${near.join("; ")}.` : "GREY.ABOUT() shows all that there is.";
+  return [[{ error: "#N/A", message: `Nothing here is called "${String(given)}". ${advice}` }]];
 }
 
 export const ABOUT: FunctionSpec = {
   name: "ABOUT",
   topic: "Help",
-  summary: "Version, methods and constants, each with its source.",
+  summary: "Version, methods, constants, rules and figures, each with its source.",
   returns: "a table what | value | unit | source",
   args: [WHAT],
   shape: "table",

@@ -41,7 +41,7 @@ const EMISSIVITY = defineCells({
     {
       name: "show",
       quantity: "text",
-      help: "value (middle of the range), its low or high end, or where it is from",
+      help: "value (middle of the range), its low or high end, or source: where it is from and how far that can be trusted",
       optional: true,
       default: "value",
       choices: SHOWS,

@@ -29,7 +29,10 @@ function readMatrix(input: Input): readonly PriorityRow[] | CellError {
       ownMatrix(
         rows.map(([grade, ...words]) => ({ grade: numberOf(grade), priorities: words.slice(0, 3).map(wordsOf) })),
       ),
-    about: () => ({ column: 0, unit: unitOf("number", "C") }),
+    about: (key, row) => {
+      const empty = [1, 2, 3].find((column) => wordsOf(row[column]) === "");
+      return { column: key === "matrix-words" ? (empty ?? 0) : 0, unit: unitOf("number", "C") };
+    },
   });
 }
 

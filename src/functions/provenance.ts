@@ -15,5 +15,6 @@ export function provenanceInWords(row: Provenance, also: readonly string[] = [])
       : ` (${evidence === "memory" ? "from memory" : evidence === "secondary" ? "read where quoted" : evidence})`;
   // Where there is no document there is no edition to check.
   if (edition === "none") return `${short}, ${locator}${trust}`;
-  return `numbers cited from ${short}, ${locator}, ${edition}${trust}; check your edition`;
+  const where = short.includes(edition) ? locator : `${locator}, ${edition}`;
+  return `numbers cited from ${short}, ${where}${trust}; check your edition`;
 }

@@ -88,7 +88,7 @@ function readRareNumber(spec: ArgumentSpec, cell: Cell, unit: Unit, metric: Unit
 /** What keeps a cell from being a number; of texts the usual ones are told apart. */
 function whyNoNumber(spec: ArgumentSpec, cell: Cell): string {
   if (typeof cell !== "string") return "not-a-number";
-  if (spec.quantity === "date" && /\d\s*[-/.\s]\s*\w+\s*[-/.,\s]\s*\d/.test(cell)) return "date-text";
+  if (spec.quantity === "date" && /\w\s*[-/.,\s]\s*\w+\s*[-/.,\s]\s*\d/.test(cell)) return "date-text";
   if (/^\s*[<>≤≥*]/.test(cell)) return "bound";
   return /^\s*[−–—]\s*[\d.]/.test(cell) ? "other-minus" : "not-a-number";
 }

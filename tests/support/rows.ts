@@ -25,7 +25,7 @@ export interface PublishedCheck {
 
 /** The checks of the published files whose id begins so. */
 export function publishedChecks(...prefixes: string[]): PublishedCheck[] {
-  const rows = ["published_trade.csv", "published_radiometry.csv"].flatMap(rowsOf);
+  const rows = ["published_trade.csv", "published_radiometry.csv", "published_limits.csv"].flatMap(rowsOf);
   const checks = rows.filter((row) => prefixes.some((prefix) => row.id?.startsWith(prefix)));
   return checks.map((row) => {
     const expected = Number(row.expected);

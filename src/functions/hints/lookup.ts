@@ -1,7 +1,8 @@
 import type { Hints } from "./words.js";
 
 export const LOOKUP_HINTS: Hints = {
-  "material-near": (w) => `No material is called "${w.number("name")}". Near it: ${w.number("near")}.`,
+  "material-near": (w) =>
+    `No material is called "${w.number("name")}". Near it: ${w.number("near")}. GREY.MATERIALS() shows all.`,
   "material-unknown": (w) =>
     `No material is called "${w.number("name")}", and none is near. The table is what GREY.MATERIALS() shows.`,
   "emissivity-no-column": () =>
@@ -12,7 +13,8 @@ export const LOOKUP_HINTS: Hints = {
     `Measure it: ${w.number("material")} is bare metal, ${w.number("low")} to ${w.number("high")} in the table, and every scratch changes it. Tape or paint on a dead, isolated part, or a contact thermometer, gives a value.`,
   "emissivity-measure": (w) =>
     `Measure it: ${w.number("material")} is anything from ${w.number("low")} to ${w.number("high")}, which is no value to correct with.`,
-  "part-near": (w) => `No part is called "${w.number("part")}". Near it: ${w.number("near")}.`,
+  "part-near": (w) =>
+    `No part is called "${w.number("part")}". Near it: ${w.number("near")}. GREY.LIMITS() shows all, unless limits are your own.`,
   "part-unknown": (w) =>
     `No part is called "${w.number("part")}", and none is near. The table is what GREY.LIMITS() shows; limits takes your own.`,
   "part-not-in-standard": (w) =>

@@ -1,0 +1,16 @@
+/** Copper Development Association, as quoted: copper bar in service. */
+import { emissivityChecks, expectMeets } from "../support/materials.js";
+import { expectAll } from "../support/limits.js";
+
+/** What our table calls the material of each check. */
+const MATERIALS: Readonly<Record<string, string>> = {
+  "EM-07": "copper, in service, tarnished",
+};
+const checks = emissivityChecks("Copper Development");
+
+it("every material of it that is ours stands here", () => {
+  expectAll(checks, MATERIALS);
+});
+it.each(checks.map((check) => [check.title, check] as const))("%s", (_, check) => {
+  expectMeets(check, MATERIALS[check.id]!);
+});
