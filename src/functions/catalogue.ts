@@ -1,5 +1,6 @@
 import type { FunctionSpec } from "./contract.js";
 import { ABOUT } from "./about.js";
+import { auditFunctions } from "./audit.js";
 import { correctionFunctions } from "./correction.js";
 import { loadFunctions } from "./load.js";
 import { materialFunctions } from "./materials.js";
@@ -33,6 +34,7 @@ export const catalogue: readonly FunctionSpec[] = [
   ...uncertaintyFunctions,
   ...settingFunctions,
   RESTATE,
+  ...auditFunctions,
   TREND,
   NEXT_DUE,
   ABOUT,

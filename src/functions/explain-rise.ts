@@ -112,7 +112,7 @@ export const EXPLAIN_RISE: FunctionSpec = {
   shape: "table",
   example: {
     formula: "=GREY.EXPLAIN_RISE(17.5,{38,55,37},{62,41,60},25)",
-    shows: "slip, gives, difference, matches, chance, not adjusted for load, yes, …",
+    shows: "not adjusted for load, 17.5, yes, …",
   },
   sources: ["greybody-house"],
   evaluate: guarded(evaluate),

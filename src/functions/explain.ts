@@ -107,7 +107,7 @@ export const EXPLAIN: FunctionSpec = {
   shape: "table",
   example: {
     formula: '=GREY.EXPLAIN(57.95,{56.49,0.95,25,1,25,0.55,25},,"8-14")',
-    shows: "slip, gives, difference, matches, chance, as stated, 80.0, window left out, yes, …",
+    shows: "as stated, 80.0, window left out, 58.0, yes, …",
   },
   sources: ["greybody-house"],
   evaluate: guarded(evaluate),

@@ -120,6 +120,7 @@ export const DEGREE_SLIPS = [
   slipOfFormula("kelvin-taken", (given) => corrected(given) - ZERO_CELSIUS),
   slipOfFormula("reading-kelvin-added", ({ apparent: a }) => a + ZERO_CELSIUS),
   slipOfFormula("reading-kelvin-taken", ({ apparent: a }) => a - ZERO_CELSIUS),
+  slipOfFormula("corrected-kelvin-added", (given) => corrected(given, {}, given.apparent + ZERO_CELSIUS)),
   slipOfFormula("rankine-added", (given) => (given.degrees === "F" ? corrected(given) + RANKINE_SHIFT : undefined)),
   slipOfFormula("rankine-taken", (given) => (given.degrees === "F" ? corrected(given) - RANKINE_SHIFT : undefined)),
   slipOfFormula("kelvin-number-added", (given) =>

@@ -87,7 +87,9 @@ export function judge<Key extends string>(
 
 /** What part of the span around the right number lies within the tolerance of some value so far. */
 class Coverage {
-  private readonly spans: (readonly [from: number, to: number])[] = [];
+  /** Stretches that do not overlap. */
+  private spans: (readonly [from: number, to: number])[] = [];
+  private length = 0;
 
   constructor(
     private readonly middle: number | undefined,
@@ -99,15 +101,17 @@ class Coverage {
     if (value !== undefined) {
       const from = Math.max(value - this.tolerance, this.middle - CHANCE_SPAN);
       const to = Math.min(value + this.tolerance, this.middle + CHANCE_SPAN);
-      if (to > from) this.spans.push([from, to]);
+      if (to > from) this.cover(from, to);
     }
-    this.spans.sort(([a], [b]) => a - b);
-    let length = 0;
-    let reached = -Infinity;
-    for (const [from, to] of this.spans) {
-      length += Math.max(0, to - Math.max(from, reached));
-      reached = Math.max(reached, to);
-    }
-    return length / (2 * CHANCE_SPAN);
+    return this.length / (2 * CHANCE_SPAN);
+  }
+
+  /** Whatever the new stretch touches becomes one with it. */
+  private cover(from: number, to: number): void {
+    const touched = this.spans.filter((span) => span[0] <= to && span[1] >= from);
+    const start = Math.min(from, ...touched.map((span) => span[0]));
+    const end = Math.max(to, ...touched.map((span) => span[1]));
+    this.length += end - start - touched.reduce((sum, span) => sum + span[1] - span[0], 0);
+    this.spans = [...this.spans.filter((span) => !touched.includes(span)), [start, end]];
   }
 }

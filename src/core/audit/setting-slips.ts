@@ -63,6 +63,9 @@ export const SETTING_SLIPS = [
   slipOfSettings("start-up-metre", (_, given) => ({ ...START, ...NO_AIR, ...NO_WINDOW, ...metreOfAir(given) })),
   slipOfSettings("start-up-same-path", (s) => (hasAir(s) || hasWindow(s) ? START : undefined)),
   slipOfSettings("start-up-same-window", (s) => (hasAir(s) && hasWindow(s) ? { ...START, ...NO_AIR } : undefined)),
+  slipOfSettings("start-up-metre-same-window", (s, given) =>
+    hasWindow(s) ? { ...START, ...NO_AIR, ...metreOfAir(given) } : undefined,
+  ),
   slipOfSettings("window-into-emissivity", (s) =>
     hasWindow(s) ? { ...NO_WINDOW, emissivity: s.emissivity * (s.windowTransmission ?? 1) } : undefined,
   ),
