@@ -8,7 +8,7 @@ import { readWorkbook } from "../package/workbook.js";
 import type { SheetEntry, WorkbookFacts } from "../package/workbook.js";
 import { FileRefused } from "../refusal.js";
 import { scanSheet } from "../sheet/scan.js";
-import type { FileCell } from "../sheet/scan.js";
+import type { FileCell, FileRow } from "../sheet/scan.js";
 import { decodeXml } from "../xml/read.js";
 
 /** Columns of a sheet; a cell's key is row × this + column. */
@@ -19,6 +19,8 @@ export interface LoadedSheet extends SheetEntry {
   /** Place in the workbook's order, chart sheets counted. */
   readonly index: number;
   readonly cells: ReadonlyMap<number, FileCell>;
+  readonly fileRows: readonly FileRow[];
+  readonly dataEnd: number;
   /** Prefix of its elements. */
   readonly prefix: string;
   /** Its part is in UTF-8: else it is read and left as it is. */
@@ -52,10 +54,20 @@ export function loadBook(bytes: Uint8Array): LoadedBook {
   let held = 0;
   const sheets = facts.sheets.map((entry, index): LoadedSheet => {
     if (!entry.isWorksheet) {
-      return { ...entry, index, cells: new Map(), prefix: "", isPatchable: false, rows: 0, columns: 0 };
+      return {
+        ...entry,
+        index,
+        cells: new Map(),
+        fileRows: [],
+        dataEnd: -1,
+        prefix: "",
+        isPatchable: false,
+        rows: 0,
+        columns: 0,
+      };
     }
     const { text, isUtf8 } = decodeXml(entry.part, pack.bytes(entry.part));
-    const { cells, prefix } = scanSheet(entry.part, text, strings);
+    const { cells, rows: fileRows, dataEnd, prefix } = scanSheet(entry.part, text, strings);
     held += cells.length;
     if (held > MOST_CELLS) {
       throw new FileRefused(`The workbook has more than ${MOST_CELLS} cells, the most that are read. Split it.`);
@@ -70,9 +82,22 @@ export function loadBook(bytes: Uint8Array): LoadedBook {
     for (const cell of cells) {
       rows = Math.max(rows, cell.row + 1);
       columns = Math.max(columns, cell.column + 1);
-      byKey.set(keyOf(cell.row, cell.column), cell);
+      byKey.set(keyOf(cell.row, cell.column), withSerialDate(cell, facts.is1904));
     }
-    return { ...entry, index, cells: byKey, prefix, isPatchable: isUtf8, rows, columns };
+    return { ...entry, index, cells: byKey, fileRows, dataEnd, prefix, isPatchable: isUtf8, rows, columns };
   });
   return { pack, facts, sheets, tables, dynamicArrays };
+}
+
+const DAY = 86_400_000;
+
+/** A date that is saved as text of ISO 8601 (t="d") as the number that formulas see. */
+function withSerialDate(cell: FileCell, is1904: boolean): FileCell {
+  if (cell.type !== "d" || typeof cell.value !== "string") return cell;
+  const time = Date.parse(
+    /[zZ]|[+-]\d\d:\d\d$/.test(cell.value) || !cell.value.includes("T") ? cell.value : `${cell.value}Z`,
+  );
+  if (Number.isNaN(time)) return cell;
+  const epoch = is1904 ? Date.UTC(1904, 0, 1) : Date.UTC(1899, 11, 30);
+  return { ...cell, value: (time - epoch) / DAY };
 }

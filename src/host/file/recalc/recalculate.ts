@@ -3,6 +3,7 @@ import type { Cell, FunctionSpec, Grid } from "../../../functions/contract.js";
 import { FormulaEngine } from "../../embedded/formula-engine.js";
 import { plainMessage } from "../../plain-messages.js";
 import type { CellError } from "../../../functions/contract.js";
+import type { Area } from "../formula/areas.js";
 import type { SavedValue } from "../sheet/scan.js";
 import { keyOf } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
@@ -20,25 +21,33 @@ export interface RecalculateOptions {
   readonly all: boolean;
 }
 
-/** Outcomes of the formulas that were to be worked out, in the order of the work. */
+export interface Recalculation {
+  /** Outcomes of the formulas that were to be worked out, in the order of the work. */
+  readonly outcomes: readonly Outcome[];
+  /** The largest number that a formula reads; of a very large range only its beginning is looked at. */
+  readonly magnitudeOf: (node: FormulaNode) => number;
+}
+
+/** Works formulas out, each after all that it reads. */
 export async function recalculate(
   book: LoadedBook,
   specs: readonly FunctionSpec[],
   { all }: RecalculateOptions,
-): Promise<readonly Outcome[]> {
+): Promise<Recalculation> {
   const nodes = nodesOf(book);
   const { nodes: ordered, reads, circular } = orderOf(nodes);
   const fresh = book.sheets.map(() => new Map<number, Cell>());
+  const valueAt = (sheet: number, row: number, column: number): Cell => {
+    const key = keyOf(row, column);
+    return fresh[sheet]?.get(key) ?? savedCell(book.sheets[sheet]!, key);
+  };
   const engine = new FormulaEngine(
     specs,
     book.sheets.map((sheet) => ({
       name: sheet.name,
       rows: Math.max(sheet.rows, 1),
       columns: Math.max(sheet.columns, 1),
-      valueAt: (row, column) => {
-        const key = keyOf(row, column);
-        return fresh[sheet.index]?.get(key) ?? savedCell(sheet, key);
-      },
+      valueAt: (row, column) => valueAt(sheet.index, row, column),
       formulaAt: (row, column) => (nodes.at(sheet.index, row, column) ? "=" : undefined),
     })),
   );
@@ -54,6 +63,7 @@ export async function recalculate(
     const kept = before.find((other) => keptBecause.has(other));
     const reason =
       node.prepared.distrust ??
+      (node.sheet.isPatchable ? undefined : "its sheet is not written in UTF-8") ??
       (circular.has(node) ? "it leads back to itself" : undefined) ??
       (kept ? `it depends on ${addressOf(kept)}, which is kept` : undefined);
     const outcome: Outcome = reason === undefined ? await workOut(engine, node) : { node, status: "kept", reason };
@@ -61,7 +71,23 @@ export async function recalculate(
     if (outcome.status === "kept") keptBecause.set(node, outcome.reason);
     else settle(outcome.node, outcome.result, fresh[node.sheet.index]!);
   }
-  return outcomes;
+  return { outcomes, magnitudeOf: (node) => largest(node.prepared.areas, valueAt) };
+}
+
+const MOST_LOOKED_AT = 20_000;
+
+function largest(areas: readonly Area[], valueAt: (sheet: number, row: number, column: number) => Cell): number {
+  let most = 0;
+  let looked = 0;
+  for (const { sheet, startRow, endRow, startColumn, endColumn } of areas) {
+    for (let r = startRow; r <= endRow && looked < MOST_LOOKED_AT; r++) {
+      for (let c = startColumn; c <= endColumn && looked < MOST_LOOKED_AT; c++, looked++) {
+        const value = valueAt(sheet, r, c);
+        if (typeof value === "number") most = Math.max(most, Math.abs(value));
+      }
+    }
+  }
+  return most;
 }
 
 async function workOut(engine: FormulaEngine, node: FormulaNode): Promise<Outcome> {

@@ -1,24 +1,93 @@
 /** Puts new saved values into the text of a worksheet part and leaves every other character as it is. */
+import { columnLetters } from "../../embedded/structured.js";
 import { encodeXstring, escapeText } from "../xml/read.js";
-import type { FileCell, SavedValue } from "./scan.js";
+import type { FileCell, FileRow, SavedValue } from "./scan.js";
 
-/** A cell and the value it is to hold; null for none. */
+/** A cell of the sheet and the value it is to hold; null for none. A new extent goes into the attribute ref of its f. */
 export interface Patch {
-  readonly cell: FileCell;
+  readonly row: number;
+  readonly column: number;
   readonly value: SavedValue;
+  /** Where the cell stands in the text; undefined for one that the part does not have yet. */
+  readonly cell: FileCell | undefined;
+  /** Another range of an array formula. */
+  readonly extent?: string;
 }
 
-/** The text of a part with these cells' saved values; the cells are those that the part's scan found. */
-export function patchSheet(text: string, prefix: string, patches: readonly Patch[]): string {
-  const ordered = [...patches].sort((a, b) => a.cell.start - b.cell.start);
+/** The text to work on and where its rows are. */
+export interface SheetText {
+  readonly text: string;
+  readonly prefix: string;
+  readonly rows: readonly FileRow[];
+  readonly dataEnd: number;
+  /** The cells of the part by row, to find the place of a new one. */
+  readonly cellsOf: (row: number) => readonly FileCell[];
+}
+
+interface Edit {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+  /** Among edits of one place. */
+  readonly order: number;
+}
+
+/** The text of a part with these values. */
+export function patchSheet(sheet: SheetText, patches: readonly Patch[]): string {
+  const { text } = sheet;
+  const edits = [...changedCells(sheet, patches), ...newCells(sheet, patches)];
+  edits.sort((a, b) => a.start - b.start || a.order - b.order);
   const pieces: string[] = [];
   let at = 0;
-  for (const { cell, value } of ordered) {
-    pieces.push(text.slice(at, cell.start), patchCell(text.slice(cell.start, cell.end), prefix, value));
-    at = cell.end;
+  for (const edit of edits) {
+    pieces.push(text.slice(at, edit.start), edit.text);
+    at = edit.end;
   }
   pieces.push(text.slice(at));
   return pieces.join("");
+}
+
+function changedCells({ text, prefix }: SheetText, patches: readonly Patch[]): Edit[] {
+  return patches.flatMap(({ cell, value, extent }) => {
+    if (!cell) return [];
+    const { start, end } = cell;
+    return [{ start, end, text: patchCell(text.slice(start, end), prefix, value, extent), order: 0 }];
+  });
+}
+
+/** Cells that a result has grown into: each in its row before the next one, rows that are absent made. */
+function newCells(sheet: SheetText, patches: readonly Patch[]): Edit[] {
+  const { prefix, rows, dataEnd, text } = sheet;
+  const byRow = new Map<number, Patch[]>();
+  for (const patch of patches) {
+    if (patch.cell || patch.value === null) continue;
+    byRow.set(patch.row, [...(byRow.get(patch.row) ?? []), patch]);
+  }
+  return [...byRow].flatMap(([row, own]): Edit[] => {
+    const cells = [...own].sort((a, b) => a.column - b.column);
+    const there = rows.find((one) => one.row === row);
+    if (there && !there.isSelfClosing) {
+      return cells.map((patch) => {
+        const next = sheet.cellsOf(row).find((cell) => cell.column > patch.column);
+        const place = next?.start ?? there.close;
+        return { start: place, end: place, text: cellText(patch, prefix), order: patch.column };
+      });
+    }
+    const inside = cells.map((patch) => cellText(patch, prefix)).join("");
+    if (there) {
+      const opening = text.slice(there.start, there.close).replace(/\s*\/>$/, ">");
+      return [{ start: there.start, end: there.close, text: `${opening}${inside}</${prefix}row>`, order: 0 }];
+    }
+    const next = rows.find((one) => one.row > row);
+    const place = next?.start ?? dataEnd;
+    if (place < 0) return [];
+    const made = `<${prefix}row r="${row + 1}">${inside}</${prefix}row>`;
+    return [{ start: place, end: place, text: made, order: row }];
+  });
+}
+
+function cellText({ row, column, value }: Patch, prefix: string): string {
+  return patchCell(`<${prefix}c r="${columnLetters(column)}${row + 1}"/>`, prefix, value);
 }
 
 /** How a value is written: the attribute t and the contents of v. */
@@ -31,7 +100,7 @@ function written(value: SavedValue): { type: string | undefined; text: string | 
 }
 
 /** The shortest text that gives the same double; Excel writes exponents with a capital E. */
-function numberText(value: number): string {
+export function numberText(value: number): string {
   return String(Object.is(value, -0) ? 0 : value).replace("e", "E");
 }
 
@@ -39,14 +108,14 @@ const OPEN_TAG = /^<[^>"']*(?:"[^"]*"[^>"']*|'[^']*'[^>"']*)*>/;
 const TYPE_ATTRIBUTE = /\s+t\s*=\s*(?:"[^"]*"|'[^']*')/;
 
 /** One element c with another value. What stands between its parts stays. */
-function patchCell(cell: string, prefix: string, value: SavedValue): string {
+function patchCell(cell: string, prefix: string, value: SavedValue, extent?: string): string {
   const { type, text } = written(value);
   const opening = OPEN_TAG.exec(cell)?.[0] ?? "";
   const isSelfClosing = opening.endsWith("/>");
   const inside = isSelfClosing ? "" : cell.slice(opening.length, cell.lastIndexOf("</"));
   const closing = isSelfClosing ? `</${prefix}c>` : cell.slice(cell.lastIndexOf("</"));
   const tag = retyped(isSelfClosing ? `${opening.slice(0, -2).trimEnd()}>` : opening, type);
-  return tag + revalued(inside, prefix, text) + closing;
+  return tag + revalued(extent === undefined ? inside : extended(inside, prefix, extent), prefix, text) + closing;
 }
 
 /** An opening tag with another attribute t, in its place where it had one. */
@@ -59,6 +128,11 @@ function retyped(opening: string, type: string | undefined): string {
     return opening.slice(0, had.index) + fresh + opening.slice(had.index + old.length);
   }
   return type === undefined ? opening : `${opening.slice(0, -1)} t="${type}">`;
+}
+
+/** The contents of a cell with another range in the attribute ref of its f. */
+function extended(inside: string, prefix: string, extent: string): string {
+  return inside.replace(new RegExp(`(<${prefix}f\\b[^>]*?\\sref\\s*=\\s*)(["'])[^"']*\\2`), `$1$2${extent}$2`);
 }
 
 /** The contents of a cell with another v: in the place of the old v or is, else behind the formula. */

@@ -33,8 +33,23 @@ export interface FileCell {
   readonly end: number;
 }
 
+/** The element row of a sheet in its part's text. */
+export interface FileRow {
+  readonly row: number;
+  /** After the opening tag's ">". */
+  readonly inside: number;
+  /** Where the closing tag begins; for a self-closing row the place after "/>". */
+  readonly close: number;
+  readonly start: number;
+  readonly isSelfClosing: boolean;
+}
+
 export interface ScannedSheet {
   readonly cells: readonly FileCell[];
+  /** In the order of the part. */
+  readonly rows: readonly FileRow[];
+  /** Where the rows end: the closing tag of sheetData, or the tag itself where it closes itself; -1 for none. */
+  readonly dataEnd: number;
   /** Prefix of the sheet's own elements with its colon, or "". */
   readonly prefix: string;
 }
@@ -62,6 +77,9 @@ interface Draft {
  */
 export function scanSheet(part: string, text: string, sharedStrings: readonly string[]): ScannedSheet {
   const cells: FileCell[] = [];
+  const rows: FileRow[] = [];
+  let dataEnd = -1;
+  let openRow: Omit<FileRow, "close"> | undefined;
   let prefix: string | undefined;
   let row = -1;
   let column = -1;
@@ -83,6 +101,7 @@ export function scanSheet(part: string, text: string, sharedStrings: readonly st
         const given = Number(attribute(tag, "r"));
         row = Number.isInteger(given) && given > 0 ? given - 1 : row + 1;
         column = -1;
+        openRow = { row, inside: end, start: text.lastIndexOf("<", end - 1), isSelfClosing: tag.isSelfClosing };
         break;
       }
       case "c":
@@ -139,6 +158,13 @@ export function scanSheet(part: string, text: string, sharedStrings: readonly st
       case "rPh":
         phonetic--;
         break;
+      case "row":
+        if (openRow) rows.push({ ...openRow, close: openRow.isSelfClosing ? end : text.lastIndexOf("<", end - 1) });
+        openRow = undefined;
+        break;
+      case "sheetData":
+        dataEnd = text.lastIndexOf("<", end - 1);
+        break;
       case "c":
         if (cell) cells.push(finished(cell, end, sharedStrings));
         cell = undefined;
@@ -153,7 +179,7 @@ export function scanSheet(part: string, text: string, sharedStrings: readonly st
     else if (into === "t") cell.inline = (cell.inline ?? "") + piece;
   };
   readXml(part, text, { open: opened, close: closed, text: heard });
-  return { cells, prefix: prefix ?? "" };
+  return { cells, rows, dataEnd, prefix: prefix ?? "" };
 }
 
 function finished(draft: Draft, end: number, sharedStrings: readonly string[]): FileCell {

@@ -1,0 +1,170 @@
+/** What a recalculation changes in a file, cell by cell, and the patches that bring it there. */
+import type { Cell } from "../../../functions/contract.js";
+import { isCellError } from "../../../functions/contract.js";
+import { columnLetters } from "../../embedded/structured.js";
+import type { Patch } from "../sheet/patch.js";
+import type { FileCell, SavedValue } from "../sheet/scan.js";
+import { keyOf } from "./load.js";
+import type { LoadedBook, LoadedSheet } from "./load.js";
+import type { FormulaNode } from "./nodes.js";
+import { cellOf } from "./recalculate.js";
+import type { Outcome } from "./recalculate.js";
+
+/** One cell of the report. */
+export interface CellReport {
+  readonly sheet: string;
+  readonly cell: string;
+  readonly formula: string;
+  readonly stored: SavedValue;
+  /** The same as stored where it is kept. */
+  readonly recalculated: SavedValue;
+  /** Recalculated less stored where both are numbers. */
+  readonly difference: number | null;
+  readonly status: "same" | "changed" | "kept";
+  /** Why it is kept, or what the error of ours says. */
+  readonly reason?: string;
+}
+
+export interface Changes {
+  readonly cells: readonly CellReport[];
+  /** By the index of their sheet. */
+  readonly patches: ReadonlyMap<number, readonly Patch[]>;
+}
+
+/** Relative difference up to which a saved number is right. */
+export const DEFAULT_TOLERANCE = 1e-9;
+/** What is left of a difference of numbers of a size, in shares of it: cancellation, not a change. */
+const CANCELLATION = 1e-13;
+
+/** @param magnitudeOf the largest number that a formula reads, for what cancels */
+export function changesOf(
+  book: LoadedBook,
+  outcomes: readonly Outcome[],
+  tolerance: number,
+  magnitudeOf: (node: FormulaNode) => number,
+): Changes {
+  const cells: CellReport[] = [];
+  const patches = new Map<number, Patch[]>();
+  const put = (sheet: number, patch: Patch): void => {
+    const list = patches.get(sheet);
+    if (list) list.push(patch);
+    else patches.set(sheet, [patch]);
+  };
+  for (const outcome of outcomes) {
+    const { node } = outcome;
+    const sheet = book.sheets[node.sheet.index]!;
+    if (outcome.status === "kept") {
+      const { value } = node.cell;
+      const { reason } = outcome;
+      cells.push({ ...told(node, node.cell.row, node.cell.column, value, value), status: "kept", reason });
+      continue;
+    }
+    const magnitude = magnitudeOf(node);
+    const grown = extentOf(outcome, sheet);
+    for (let r = 0; r < grown.rows; r++) {
+      for (let c = 0; c < grown.columns; c++) {
+        const [row, column] = [node.range.startRow + r, node.range.startColumn + c];
+        const cell = sheet.cells.get(keyOf(row, column));
+        const stored = cell?.value ?? null;
+        const answer = grown.blocked ?? grown.answer(r, c);
+        const fresh = toSaved(answer);
+        const isAnchor = r === 0 && c === 0;
+        const isSame = isEqual(stored, fresh, tolerance, magnitude);
+        const line = told(node, row, column, stored, fresh);
+        const reason = isCellError(answer) && answer.message !== "" ? { reason: answer.message } : {};
+        cells.push({ ...line, status: isSame ? "same" : "changed", ...(isSame ? {} : reason) });
+        if (isSame && !(isAnchor && grown.extent !== undefined)) continue;
+        const extent = isAnchor && grown.extent !== undefined ? { extent: grown.extent } : {};
+        put(sheet.index, { row, column, value: isSame ? stored : fresh, cell, ...extent });
+      }
+    }
+    for (const cell of grown.left) {
+      cells.push({ ...told(node, cell.row, cell.column, cell.value, null), status: "changed" });
+      put(sheet.index, { row: cell.row, column: cell.column, value: null, cell });
+    }
+  }
+  return { cells, patches };
+}
+
+interface Extent {
+  readonly rows: number;
+  readonly columns: number;
+  readonly answer: (row: number, column: number) => Cell;
+  /** The attribute ref where it changes. */
+  readonly extent?: string;
+  /** Cells that the result no longer reaches. */
+  readonly left: readonly FileCell[];
+  /** What stands in the first cell where the result finds no room. */
+  readonly blocked?: Cell;
+}
+
+/** Which cells a result takes up. Only a dynamic array's may grow or shrink. */
+function extentOf(outcome: Outcome & { status: "computed" }, sheet: LoadedSheet): Extent {
+  const { node, result } = outcome;
+  const { range } = node;
+  const rows = range.endRow - range.startRow + 1;
+  const columns = range.endColumn - range.startColumn + 1;
+  const answer = (row: number, column: number): Cell => cellOf(result, row, column);
+  const [wantedRows, wantedColumns] = [result.length, result[0]?.length ?? 1];
+  if (node.kind !== "dynamic" || (wantedRows === rows && wantedColumns === columns)) {
+    return { rows, columns, answer, left: [] };
+  }
+  const isOwn = (row: number, column: number): boolean =>
+    row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn;
+  const blocks = (row: number, column: number): boolean => {
+    if (isOwn(row, column)) return false;
+    const cell = sheet.cells.get(keyOf(row, column));
+    return cell?.formula !== undefined || (cell?.value ?? null) !== null;
+  };
+  const cellsOfRange = (keep: (row: number, column: number) => boolean): FileCell[] => {
+    const found: FileCell[] = [];
+    for (let row = range.startRow; row <= range.endRow; row++) {
+      for (let column = range.startColumn; column <= range.endColumn; column++) {
+        const cell = sheet.cells.get(keyOf(row, column));
+        if (cell && cell.value !== null && !keep(row - range.startRow, column - range.startColumn)) found.push(cell);
+      }
+    }
+    return found;
+  };
+  const anchor = `${columnLetters(range.startColumn)}${range.startRow + 1}`;
+  const isBlocked = result.some((line, r) => line.some((_, c) => blocks(range.startRow + r, range.startColumn + c)));
+  if (isBlocked) {
+    // Saved as #VALUE!, as Excel saves it; the mark that tells a spill error is in parts that are not touched.
+    const blocked: Cell = { error: "#VALUE!", message: "The result finds no room: other cells stand in its way." };
+    return { rows: 1, columns: 1, answer, extent: anchor, left: cellsOfRange((r, c) => r === 0 && c === 0), blocked };
+  }
+  const last = `${columnLetters(range.startColumn + wantedColumns - 1)}${range.startRow + wantedRows}`;
+  return {
+    rows: wantedRows,
+    columns: wantedColumns,
+    answer,
+    extent: anchor === last ? anchor : `${anchor}:${last}`,
+    left: cellsOfRange((r, c) => r < wantedRows && c < wantedColumns),
+  };
+}
+
+function told(
+  { sheet, formula }: FormulaNode,
+  row: number,
+  column: number,
+  stored: SavedValue,
+  recalculated: SavedValue,
+): Omit<CellReport, "status"> {
+  const difference = typeof stored === "number" && typeof recalculated === "number" ? recalculated - stored : null;
+  return { sheet: sheet.name, cell: `${columnLetters(column)}${row + 1}`, formula, stored, recalculated, difference };
+}
+
+const toSaved = (cell: Cell): SavedValue => (isCellError(cell) ? { error: cell.error } : cell);
+
+function isEqual(stored: SavedValue, fresh: SavedValue, tolerance: number, magnitude: number): boolean {
+  if (typeof stored === "number" && typeof fresh === "number") {
+    const difference = Math.abs(stored - fresh);
+    return (
+      difference <= tolerance * Math.max(Math.abs(stored), Math.abs(fresh)) || difference <= CANCELLATION * magnitude
+    );
+  }
+  if (stored !== null && fresh !== null && typeof stored === "object" && typeof fresh === "object") {
+    return stored.error === fresh.error;
+  }
+  return stored === fresh;
+}

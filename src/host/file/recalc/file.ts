@@ -1,0 +1,62 @@
+/** Recalculates a workbook's bytes: only saved values change, every other byte of every other part stays. */
+import type { FunctionSpec } from "../../../functions/contract.js";
+import { patchSheet } from "../sheet/patch.js";
+import type { FileCell } from "../sheet/scan.js";
+import { decodeXml } from "../xml/read.js";
+import { changesOf, DEFAULT_TOLERANCE } from "./changes.js";
+import type { CellReport, Changes } from "./changes.js";
+import { loadBook } from "./load.js";
+import type { LoadedBook, LoadedSheet } from "./load.js";
+import { recalculate } from "./recalculate.js";
+
+export interface FileRecalculation {
+  /** The workbook with new saved values; the very bytes that came in where nothing changes. */
+  readonly bytes: Uint8Array;
+  readonly cells: readonly CellReport[];
+}
+
+export interface FileOptions {
+  readonly all?: boolean;
+  /** Relative difference up to which a stored number is right. */
+  readonly tolerance?: number;
+}
+
+/** @throws FileRefused where the file is not one that may be read */
+export async function recalculateFile(
+  bytes: Uint8Array,
+  specs: readonly FunctionSpec[],
+  { all = false, tolerance = DEFAULT_TOLERANCE }: FileOptions = {},
+): Promise<FileRecalculation> {
+  const book = loadBook(bytes);
+  const { outcomes, magnitudeOf } = await recalculate(book, specs, { all });
+  const changes = changesOf(book, outcomes, tolerance, magnitudeOf);
+  return { bytes: written(bytes, book, changes), cells: changes.cells };
+}
+
+function written(bytes: Uint8Array, book: LoadedBook, { patches }: Changes): Uint8Array {
+  if (patches.size === 0) return bytes;
+  const changed = new Map<string, Uint8Array>();
+  for (const [index, own] of patches) {
+    const sheet = book.sheets[index]!;
+    const { text } = decodeXml(sheet.part, book.pack.bytes(sheet.part));
+    const { prefix, fileRows: rows, dataEnd } = sheet;
+    const patched = patchSheet({ text, prefix, rows, dataEnd, cellsOf: cellsByRow(sheet) }, own);
+    changed.set(sheet.part, new TextEncoder().encode(patched));
+  }
+  return book.pack.write(changed);
+}
+
+function cellsByRow(sheet: LoadedSheet): (row: number) => readonly FileCell[] {
+  let byRow: Map<number, FileCell[]> | undefined;
+  return (row) => {
+    if (!byRow) {
+      byRow = new Map();
+      for (const cell of sheet.cells.values()) {
+        const line = byRow.get(cell.row);
+        if (line) line.push(cell);
+        else byRow.set(cell.row, [cell]);
+      }
+    }
+    return byRow.get(row) ?? [];
+  };
+}
