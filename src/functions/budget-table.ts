@@ -16,6 +16,8 @@ interface Told {
 }
 
 const WIDTH = 11;
+/** Share of draws that cannot be: fewer are the tail of any normal distribution beside a bound. */
+const WORTH_TELLING = 0.001;
 const row = (...cells: Cell[]): Cell[] => [...cells, ...new Array<Cell>(WIDTH - cells.length).fill("")];
 /** A row of results: its note stands in the last column, under the others. */
 const resultRow = (label: string, value: Cell, unit: string, note: string): Cell[] => [
@@ -154,7 +156,7 @@ function agreementRow(agreement: Agreement | undefined, { units, coverage }: Tol
   const drawn = `${percent(coverage)} of ${draws} draws: ${span(low, high, units)}`;
   const apart =
     verdict === "agrees" ? "" : `; ends differ by ${percent(Number(off.toPrecision(2)))} of the expanded uncertainty`;
-  const lost = rejected === 0 ? "" : `; ${percent(Number(rejected.toPrecision(2)))} of the draws cannot be`;
+  const lost = rejected < WORTH_TELLING ? "" : `; ${percent(Number(rejected.toPrecision(2)))} of the draws cannot be`;
   return resultRow(
     label,
     verdict === "agrees" ? "agrees" : "disagrees",
