@@ -1,4 +1,4 @@
-import { GreybodyError } from "../core/errors.js";
+import { GreybodyError, requireInRange } from "../core/errors.js";
 import { crossing, crossingEnd } from "../core/trend/crossing.js";
 import { DAY, trend, TREND_VALUE } from "../core/trend/trend.js";
 import type { ArgumentSpec, CellError, FunctionSpec, Input } from "./contract.js";
@@ -94,9 +94,10 @@ export const TREND: FunctionSpec = defineCells({
   cell: (values, whole) => {
     const pairs = whole as Pairs;
     const show = values.text("show");
+    const limit = values.optional("limit");
+    if (limit !== undefined) requireInRange("limit", limit, TREND_VALUE);
     const found = trend(pairs.dates, pairs.values, values.number("coverage"));
     if (show === "slope" || show === "uncertainty" || show === "start" || show === "verdict") return found[show];
-    const limit = values.optional("limit");
     if (limit === undefined) {
       throw new GreybodyError({ code: "NOT_GIVEN", argument: "limit", hint: { key: "trend-limit-needed" } });
     }

@@ -10,6 +10,8 @@ export interface Case {
   readonly expected: readonly Cell[] | Grid;
   readonly tolerance: number;
   readonly from: string;
+  /** Units of the results where they are others than the fixture's. */
+  readonly results?: readonly Quantity[];
 }
 
 /** What else must be given for an end of a range to be reached, and the refusal met there where there is one. */
@@ -28,8 +30,16 @@ export interface Fixture {
   readonly results: readonly Quantity[];
   /** A table whose columns hold several quantities, each with its unit beside it: °F has a test of its own. */
   readonly mixed?: true;
+  /** What else is given in tests of an argument that plays no part in the first case. */
+  readonly around?: Readonly<Record<string, Given>>;
   readonly ends?: Readonly<Record<string, { readonly low?: End; readonly high?: End }>>;
 }
+
+/** The first case, changed so that the argument plays a part. */
+export const baseFor = ({ cases, around }: Fixture, argument: string): Given => ({
+  ...cases[0].given,
+  ...around?.[argument],
+});
 
 export function specOf(name: string): FunctionSpec {
   const spec = findFunction(name);

@@ -1,4 +1,5 @@
 import type { Fixture } from "./fixture.js";
+import { audit } from "./fixtures/audit.js";
 import { correction } from "./fixtures/correction.js";
 import { help } from "./fixtures/help.js";
 import { load } from "./fixtures/load.js";
@@ -7,7 +8,9 @@ import { measured } from "./fixtures/measured.js";
 import { optics } from "./fixtures/optics.js";
 import { severity } from "./fixtures/severity.js";
 import { transmission } from "./fixtures/transmission.js";
+import { trend } from "./fixtures/trend.js";
 import { uncertainty } from "./fixtures/uncertainty.js";
+import { whatif } from "./fixtures/whatif.js";
 
 /** One for each function of the catalogue; uniform.test.ts fails for a function that has none. */
 export const fixtures: readonly Fixture[] = [
@@ -19,5 +22,8 @@ export const fixtures: readonly Fixture[] = [
   ...load,
   ...severity,
   ...uncertainty,
+  ...whatif,
+  ...trend,
+  ...audit,
   ...help,
 ];

@@ -3,7 +3,7 @@
  * there is an answer or the refusal that the fixture names; just outside the message names argument, value and range.
  */
 import type { ArgumentSpec, Cell, Grid } from "../../src/functions/contract.js";
-import { call, errorIn, inFahrenheit, mapGiven, metric, specOf, type Given } from "./fixture.js";
+import { baseFor, call, errorIn, inFahrenheit, mapGiven, metric, specOf, type Given } from "./fixture.js";
 import { fixtures } from "./fixtures.js";
 
 type Side = "low" | "high";
@@ -43,7 +43,6 @@ const readable = (value: number): string => String(Number(value.toPrecision(6)))
 
 describe.each(fixtures.map((fixture) => [fixture.name, fixture] as const))("GREY.%s", (name, fixture) => {
   const spec = specOf(name);
-  const base = fixture.cases[0].given;
   const limits = spec.args.flatMap(limitsOf);
   const systems = spec.args.some((arg) => arg.name === "units") ? (["C", "F"] as const) : (["C"] as const);
 
@@ -64,7 +63,7 @@ describe.each(fixtures.map((fixture) => [fixture.name, fixture] as const))("GREY
       const inSheet = (value: number): number =>
         units === "F" ? Number(inFahrenheit(arg.quantity, value).toPrecision(13)) : value;
       const withValue = (value: number): { given: number; first: Cell } => {
-        const around = { ...base, ...end?.given };
+        const around = { ...baseFor(fixture, argument), ...end?.given };
         const sheet = units === "F" ? mapGiven(spec, around, (v, quantity) => inFahrenheit(quantity, v)) : around;
         const system = systems.length > 1 ? { units } : {};
         const given = inSheet(value);

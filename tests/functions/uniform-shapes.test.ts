@@ -1,6 +1,7 @@
 /** Ranges in and spills out, the same for every function: columns, rows, broadcast, what does not fit, bad rows. */
 import type { ArgumentSpec, Cell, FunctionSpec, Grid, Input } from "../../src/functions/contract.js";
 import {
+  baseFor,
   call,
   errorIn,
   expectCells,
@@ -39,14 +40,13 @@ describe.each([...ofShape("cells"), ...ofShape("rows")])("GREY.%s", (name, fixtu
   const inRows = spec.shape === "rows";
   const base = fixture.cases[0].given;
   const spreading = spec.args.filter(spreads);
-  const [single = []] = call(spec, base);
 
   it("gives a row for each row of its cases, bands and defaults mixed", () => {
     const given = Object.fromEntries(
       spec.args.map((arg): [string, Input] => {
         const values = fixture.cases.map((one) => cellOf(one.given[arg.name]));
         if (spreads(arg)) return [arg.name, column(values)];
-        return [arg.name, values.find((value) => value !== null)];
+        return [arg.name, values.find((value) => value !== null) ?? base[arg.name]];
       }),
     );
     const found = call(spec, given);
@@ -79,6 +79,8 @@ describe.each([...ofShape("cells"), ...ofShape("rows")])("GREY.%s", (name, fixtu
 
   it("one bad row spoils no other, whichever argument it is in", () => {
     for (const arg of spreading) {
+      const base = baseFor(fixture, arg.name);
+      const [single = []] = call(spec, base);
       const value = cellOf(base[arg.name]);
       for (const bad of [passing, "neither a number nor a choice nor a band"]) {
         const found = call(spec, { ...base, [arg.name]: column([value, value, bad, value, value]) });
@@ -180,18 +182,29 @@ describe.each([...ofShape("cells"), ...ofShape("rows")])("GREY.%s", (name, fixtu
   });
 });
 
+/** Tables of our own data, which answer without an argument. */
+const listed = ofShape("table").filter(([name]) => specOf(name).args.every((arg) => arg.optional === true));
+
 describe.each(ofShape("table"))("GREY.%s", (name, fixture) => {
   const spec = specOf(name);
-  const [argument] = spec.args;
-  const given = (cell: Cell): Given => ({ [argument!.name]: cell });
 
   it("spills a header row first, every row as wide", () => {
-    for (const table of [call(spec, {}), call(spec, fixture.cases[0].given)]) {
+    // What else `show` may ask for is no table.
+    const { show, ...given } = fixture.cases[0].given;
+    const tables = [call(spec, show === undefined ? fixture.cases[0].given : given)];
+    if (listed.some(([one]) => one === name)) tables.push(call(spec, {}));
+    for (const table of tables) {
       expect(table.length).toBeGreaterThan(1);
-      for (const cell of table[0] ?? []) expect(cell).toMatch(/^[a-z][a-z ]*$/);
+      for (const cell of table[0] ?? []) expect(cell).toMatch(/^[a-z][a-z ]*( in K)?$/);
       for (const row of table) expect(row).toHaveLength(table[0]?.length ?? 0);
     }
   });
+});
+
+describe.each(listed)("GREY.%s", (name) => {
+  const spec = specOf(name);
+  const [argument] = spec.args;
+  const given = (cell: Cell): Given => ({ [argument!.name]: cell });
 
   it("refuses a name that it does not have, and gives those that it has", () => {
     const fault = errorIn(call(spec, given("no such thing")));
