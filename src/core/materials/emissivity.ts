@@ -18,7 +18,7 @@ export interface FoundEmissivity {
 }
 
 /** A material by its exact name, in any case. @throws REFUSED "material", with the names near it */
-export function materialNamed(name: string): Material {
+function materialNamed(name: string): Material {
   const wanted = name.trim().toLowerCase();
   const found = MATERIALS.find(({ material }) => material.toLowerCase() === wanted);
   if (found) return found;

@@ -6,7 +6,7 @@ import { addMonths, DATE } from "./calendar.js";
 
 export const DEFAULT_INTERVALS = "NFPA-70B-2023";
 /** Months between surveys. */
-export const MONTHS: Range = { min: 1, max: 120 };
+const MONTHS: Range = { min: 1, max: 120 };
 
 export interface LastSurvey {
   /** As a sheet counts days. */

@@ -21,8 +21,8 @@ export interface PartLimit {
 }
 
 /** What a workbook's own limits may be. */
-export const LIMIT_TEMPERATURE: Range = { min: ZERO_CELSIUS, max: 1500 + ZERO_CELSIUS };
-export const LIMIT_RISE: Range = { min: 0, minExcluded: true, max: 1000 };
+const LIMIT_TEMPERATURE: Range = { min: ZERO_CELSIUS, max: 1500 + ZERO_CELSIUS };
+const LIMIT_RISE: Range = { min: 0, minExcluded: true, max: 1000 };
 
 export const BUILT_IN_LIMITS: readonly PartLimit[] = LIMITS.map((row) => ({
   part: row.part,
