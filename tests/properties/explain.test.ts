@@ -90,7 +90,7 @@ describe("a report of 20 rows in which three carry other slips", () => {
     const random = seeded(99);
     const missed: string[] = [];
     let count = 0;
-    for (let round = 0; round < 4; round++) {
+    for (let round = 0; round < 3; round++) {
       for (const words of Object.keys(SLIPS)) {
         const rows = rowsWith(words, random);
         if (!rows) continue;
@@ -99,7 +99,7 @@ describe("a report of 20 rows in which three carry other slips", () => {
         if (best?.[0] !== words) missed.push(`${words}: ${JSON.stringify(report(rows).slice(1, 4))}`);
       }
     }
-    expect(count).toBeGreaterThan(80);
+    expect(count).toBeGreaterThan(60);
     expect({ count, missed }).toEqual({ count, missed: missed.length <= 0.03 * count ? missed : [] });
   });
 

@@ -27,6 +27,10 @@ test("the best match comes first, and what would not show last", () => {
   ]);
 });
 
+test("what would not show comes last even where it lies nearer than others", () => {
+  expect(verdicts(told(301, [312, 300.04, 305]))).toEqual(["right: no", "slip 2: no", "slip 0: no", "slip 1: hidden"]);
+});
+
 test("of slips that give the same both are listed, the one listed first before the other", () => {
   const found = told(310, [310.01, 310.01 + 1e-9]);
   expect(verdicts(found)).toEqual(["right: no", "slip 0: matches", "slip 1: matches"]);
