@@ -1,6 +1,7 @@
 import type { FunctionSpec } from "./contract.js";
 import { ABOUT } from "./about.js";
 import { auditFunctions } from "./audit.js";
+import { CHECK } from "./check.js";
 import { correctionFunctions } from "./correction.js";
 import { loadFunctions } from "./load.js";
 import { materialFunctions } from "./materials.js";
@@ -37,6 +38,7 @@ export const catalogue: readonly FunctionSpec[] = [
   ...auditFunctions,
   TREND,
   NEXT_DUE,
+  CHECK,
   ABOUT,
 ];
 

@@ -43,7 +43,12 @@ export const CRITERIA = list(
 
 export const RULES = {
   type: "object",
-  additionalProperties: record({ value: number, unit: { enum: ["-", "K", "°C", "m/s"] }, what: text, ...provenance }),
+  additionalProperties: record({
+    value: number,
+    unit: { enum: ["-", "K", "°C", "m/s", "h", "min", "d"] },
+    what: text,
+    ...provenance,
+  }),
 };
 
 export const REFERENCES = {

@@ -7,7 +7,7 @@ export const DATE: Range = { min: 29221, max: 109574 };
 const DAY_ZERO = 693_899;
 const DAYS_IN_400_YEARS = 146_097;
 
-interface Day {
+export interface Day {
   readonly year: number;
   /** 0 is January. */
   readonly month: number;
@@ -54,4 +54,14 @@ export function addMonths(day: number, months: number): number {
   const first = { year, month: shifted - year * 12, date: 1 };
   const length = daysFrom({ ...first, month: first.month + 1 }) - daysFrom(first);
   return daysFrom({ ...first, date: Math.min(from.date, length) }) - DAY_ZERO;
+}
+
+/** A civil day as a sheet counts days. Source: as `addMonths`. */
+export function sheetDay(day: Day): number {
+  return daysFrom(day) - DAY_ZERO;
+}
+
+/** The civil day of a sheet's count; a time of day is dropped. Source: as `addMonths`. */
+export function civilDay(day: number): Day {
+  return dayOf(Math.floor(day) + DAY_ZERO);
 }

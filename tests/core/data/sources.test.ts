@@ -10,6 +10,7 @@ import { LIMITS } from "../../../src/data/limits.js";
 import { METHODS } from "../../../src/data/methods.js";
 import { PRIORITY_MATRICES } from "../../../src/data/priorities.js";
 import { REFERENCES } from "../../../src/data/references.js";
+import { CHECK_RULES } from "../../../src/data/check-rules.js";
 import { RULES } from "../../../src/data/rules.js";
 import { WINDOWS } from "../../../src/data/windows.js";
 import { catalogue } from "../../../src/functions/catalogue.js";
@@ -23,6 +24,7 @@ describe("shape", () => {
   it.each([
     ["criteria.json", schemas.CRITERIA],
     ["rules.json", schemas.RULES],
+    ["check-rules.json", schemas.RULES],
     ["references.json", schemas.REFERENCES],
     ["methods.json", schemas.METHODS],
     ["air-model.json", schemas.AIR_MODEL],
@@ -43,6 +45,7 @@ describe("the bibliography", () => {
   const used = new Set([
     ...BUILT_IN_CRITERIA.flatMap((set) => set.rows.map((row) => row.source)),
     ...Object.values(RULES).map((rule) => rule.source),
+    ...Object.values(CHECK_RULES).map((rule) => rule.source),
     ...MATERIALS.flatMap(({ ranges }) => ranges.flatMap((range) => [range.source, ...(range.also ?? [])])),
     ...WINDOWS.flatMap(({ ranges }) => ranges.map((range) => range.source)),
     ...[...LIMITS, ...INTERVALS, ...PRIORITY_MATRICES, ...FIGURES].map((row) => row.source),

@@ -1,0 +1,66 @@
+import type { Finding } from "../../core/check/hit.js";
+import { CHECK_COLUMNS, JOB_LINES } from "../check-columns.js";
+import type { Quantity } from "../contract.js";
+import { dayInWords } from "../days.js";
+import { fromSI, rangeInWords, readable, unitOf } from "../units.js";
+import type { Units } from "../units.js";
+
+/** How a finding's values are written in the units of the sheet. */
+export interface CheckWords {
+  readonly column: string;
+  readonly text: (name: string) => string;
+  readonly number: (name: string, digits?: number) => string;
+  readonly percent: (name: string) => string;
+  readonly temperature: (name: string) => string;
+  readonly difference: (name: string) => string;
+  readonly speed: (name: string) => string;
+  readonly day: (name: string) => string;
+  /** The value in the unit of the finding's own column. */
+  readonly typed: () => string;
+  /** What that column may hold. */
+  readonly allowed: () => string;
+}
+
+type Say = string | ((w: CheckWords) => string);
+
+/** What a finding says: what there is, why it matters, what to do. */
+export interface FindingWords {
+  readonly what: Say;
+  readonly why: Say;
+  readonly todo: Say;
+}
+export type WordsOfFindings = Readonly<Record<string, FindingWords>>;
+
+export function wordsOf({ column, values = {} }: Finding, units: Units): CheckWords {
+  const number = (name: string): number => Number(values[name]);
+  const inUnit =
+    (quantity: Quantity, digits: number) =>
+    (name: string): string => {
+      const unit = unitOf(quantity, units);
+      return `${readable(fromSI(number(name), unit), digits)} ${unit.label}`.trim();
+    };
+  const isOfJob = column.startsWith("job_");
+  const plain = isOfJob ? column.slice(4) : column;
+  const spec = (isOfJob ? JOB_LINES : CHECK_COLUMNS).find(({ name }) => name === plain);
+  const quantity = spec?.quantity ?? "number";
+  return {
+    column,
+    text: (name) => String(values[name] ?? ""),
+    number: (name, digits = 4) => readable(number(name), digits),
+    percent: (name) => `${readable(number(name) * 100, 4)} %`,
+    temperature: inUnit("temperature", 4),
+    difference: inUnit("difference", 4),
+    speed: inUnit("speed", 4),
+    day: (name) => dayInWords(number(name)),
+    typed: () => inUnit(quantity, 6)("value"),
+    allowed: () => (spec?.range ? rangeInWords(spec.range, unitOf(quantity, units)) : ""),
+  };
+}
+
+export function told(what: Say, why: Say, todo: Say): FindingWords {
+  return { what, why, todo };
+}
+
+export function say(words: Say, w: CheckWords): string {
+  return typeof words === "string" ? words : words(w);
+}
