@@ -13,25 +13,36 @@ export type Line = readonly [what: string, value: string | number, unit: string,
 const span = (low: number, high: number): string | number => (low === high ? low : `${low} to ${high}`);
 const plain = (unit: string): string => (unit === "-" ? "" : unit);
 const sentences = (...parts: readonly (string | undefined)[]): string =>
-  parts.filter((part) => part !== undefined && part !== "").join("; ");
+  parts
+    .filter((part) => part !== undefined && part !== "")
+    .map((part) => part?.replace(/\.$/, ""))
+    .join("; ");
 
 const ruleLine = ([name, rule]: readonly [string, Rule]): Line => [
   `rule: ${name.replaceAll("_", " ")}`,
   rule.value,
   plain(rule.unit),
-  sentences(rule.what.replace(/\.$/, ""), provenanceInWords(rule)),
+  sentences(rule.what, provenanceInWords(rule)),
 ];
 
 const WAVES = { long: "long wave", short: "short wave" };
 const rangeInWords = ({ band, what, low, high }: WindowRange): string => `${WAVES[band]} ${what} ${span(low, high)}`;
 
 function windowLine({ material, note, ranges }: WindowMaterial): Line {
-  const sources = ranges.map((range) => `${rangeInWords(range)}: ${provenanceInWords(range)}`);
+  const sources = new Map<string, string[]>();
+  for (const range of ranges) {
+    const source = provenanceInWords(range);
+    sources.set(source, [...(sources.get(source) ?? []), `${WAVES[range.band]} ${range.what}`]);
+  }
   return [
     `transmission of a window: ${material}`,
     ranges.map(rangeInWords).join("; "),
     "",
-    sentences("a window's own transmission is measured", note, ...sources),
+    sentences(
+      "a window's own transmission is measured",
+      note,
+      ...[...sources].map(([source, ranges]) => `${ranges.join(", ")}: ${source}`),
+    ),
   ];
 }
 
