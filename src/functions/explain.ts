@@ -100,7 +100,7 @@ export const EXPLAIN: FunctionSpec = {
   name: "EXPLAIN",
   topic: "What-if and audit",
   summary:
-    "Which usual slips would give a stated temperature from its reading and settings, and how often chance would look the same.",
+    "Which usual slips would give a stated temperature from its reading and settings, and how often chance would look the same. Not seen from these: slips within the air's transmission, such as feet for metres.",
   returns:
     "a table slip | gives | difference (stated − gives) | matches | chance (of a value drawn evenly within 20 K of the right one to match this line or one above)",
   args: [STATED, SETTINGS, TOLERANCE_ARGUMENT, BAND_ARGUMENT, SHOW_ARGUMENT, UNITS_ARGUMENT],

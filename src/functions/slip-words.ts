@@ -16,7 +16,7 @@ export const TEMPERATURE_SLIP_WORDS: Words<TemperatureSlipKey | typeof AS_STATED
   "window-reflectance-left-out": "window taken as not reflecting",
   "window-reflection-left-out": "what the window reflects not subtracted",
   "window-emission-left-out": "what the window emits not subtracted",
-  "window-only-divided": "window's transmission only divided by: what it emits and reflects not subtracted",
+  "window-only-divided": "signal only divided by the window's transmission",
   "reflected-term-left-out": "what the object reflects not subtracted",
   "reflected-air": "reflected temperature taken as the air's",
   "reflected-20": "reflected temperature 20 °C",

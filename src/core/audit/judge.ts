@@ -41,8 +41,7 @@ const SLACK = 1e-9;
 /** Closer than this two differences are one [K]. */
 const LIKE = 1e-6;
 
-export const within = (one: number, other: number, tolerance: number): boolean =>
-  Math.abs(one - other) <= tolerance + SLACK;
+const within = (one: number, other: number, tolerance: number): boolean => Math.abs(one - other) <= tolerance + SLACK;
 
 /**
  * Sets a stated number beside what each slip would give. A slip that matches is a possibility, no more: several may

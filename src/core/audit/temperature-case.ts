@@ -23,7 +23,7 @@ export interface TemperatureSlip<Key extends string = string> {
 }
 
 /** What an answer would be, or undefined where there is none. */
-export function orNone(answer: () => number): number | undefined {
+function orNone(answer: () => number): number | undefined {
   try {
     const value = answer();
     // A stated temperature is above absolute zero, so is what explains it.
