@@ -1,50 +1,25 @@
-import { GreybodyError } from "../core/errors.js";
-import { EXPONENT, LOAD, REFERENCE_LOAD, RISE } from "../core/loading/load.js";
-import { REFERENCE_KINDS, VIEWS } from "../core/severity/criteria.js";
+import { EXPONENT, LOAD, REFERENCE_LOAD } from "../core/loading/load.js";
 import { gradeRange, RISE_UNCERTAINTY } from "../core/severity/grade-range.js";
 import { grade, ROUND_TO } from "../core/severity/grade.js";
 import type { Edge, Grade } from "../core/severity/ladder.js";
-import type { CriteriaSet } from "../data/criteria.js";
 import type { ArgumentSpec, FunctionSpec, Input } from "./contract.js";
 import { CRITERIA, CRITERIA_ARGUMENT, readCriteria } from "./criteria.js";
+import { GRADE_CHANCE } from "./grade-chance.js";
 import { defineCells, defineRows, UNITS_ARGUMENT } from "./lift.js";
 import type { Values } from "./lift.js";
 import { MINIMUM_LOAD_ARGUMENT } from "./load-arguments.js";
 import { provenanceInWords } from "./provenance.js";
+import {
+  againstLimit,
+  criteriaOf,
+  difference,
+  REFERENCE_ARGUMENT,
+  RISE_ARGUMENT,
+  VIEW_ARGUMENT,
+} from "./severity-arguments.js";
 import { fromSI, unitOf } from "./units.js";
 
-const RISE_ARGUMENT: ArgumentSpec = {
-  name: "rise",
-  quantity: "difference",
-  help: 'rise over its reference; with reference "limit" the share of the permitted rise, a fraction',
-  range: RISE,
-};
-const REFERENCE_ARGUMENT: ArgumentSpec = {
-  name: "reference",
-  quantity: "text",
-  help: "what the rise is over; there is no default",
-  choices: REFERENCE_KINDS,
-};
 const SHOWS = ["grade", "words", "action", "source", "lower", "upper"] as const;
-
-/** A difference of the sheet as the core takes it: against a limit it is a share, which no unit changes. */
-function difference(values: Values, name: string, isShare: boolean): number {
-  const si = values.number(name);
-  return isShare ? fromSI(si, unitOf("difference", values.units)) : si;
-}
-
-const criteriaOf = (whole: unknown): CriteriaSet => whole as CriteriaSet;
-
-/** Runs a grading; against a limit a range in kelvin would mislead, so the message names the share instead. */
-function againstLimit<Result>(isShare: boolean, work: () => Result): Result {
-  try {
-    return work();
-  } catch (error) {
-    if (!isShare || !(error instanceof GreybodyError) || error.code !== "INVALID" || error.argument !== "rise")
-      throw error;
-    throw new GreybodyError({ code: "INVALID", argument: "rise", hint: error.hint ?? { key: "share-of-limit" } });
-  }
-}
 
 function edgeInSheet(edge: Edge | undefined, result: Grade, values: Values): number | string {
   if (!edge) return "";
@@ -77,14 +52,7 @@ const GRADE = defineCells({
     RISE_ARGUMENT,
     REFERENCE_ARGUMENT,
     CRITERIA_ARGUMENT,
-    {
-      name: "view",
-      quantity: "text",
-      help: "how the part was seen",
-      optional: true,
-      default: "direct",
-      choices: VIEWS,
-    },
+    VIEW_ARGUMENT,
     { name: "show", quantity: "text", help: "what to show", optional: true, default: "grade", choices: SHOWS },
     {
       name: "round_to",
@@ -190,4 +158,4 @@ const GRADE_RANGE = defineRows({
   sources: ["irinfo-2023", "neta-ats-2003", "jcgm-100-2008"],
 });
 
-export const severityFunctions: readonly FunctionSpec[] = [GRADE, GRADE_RANGE, CRITERIA];
+export const severityFunctions: readonly FunctionSpec[] = [GRADE, GRADE_CHANCE, GRADE_RANGE, CRITERIA];

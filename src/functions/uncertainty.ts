@@ -1,9 +1,12 @@
 import { budget } from "../core/uncertainty/budget.js";
 import { BAND_ARGUMENT } from "./bands.js";
 import { BUDGET } from "./budget.js";
+import { CAMERA_UNCERTAINTY } from "./camera-uncertainty.js";
 import type { ArgumentSpec, Cell, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { guarded, tooMany, UNITS_ARGUMENT } from "./lift.js";
+import { MONTE_CARLO } from "./monte-carlo.js";
+import { RISE_UNCERTAINTY } from "./rise-uncertainty.js";
 import { BUDGET_ARGUMENTS } from "./uncertainty-arguments.js";
 import { readUncertaintyCall } from "./uncertainty-call.js";
 import { fromSI, unitOf } from "./units.js";
@@ -39,4 +42,10 @@ const UNCERTAINTY: FunctionSpec = {
   evaluate: guarded(evaluate),
 };
 
-export const uncertaintyFunctions: readonly FunctionSpec[] = [UNCERTAINTY, BUDGET];
+export const uncertaintyFunctions: readonly FunctionSpec[] = [
+  UNCERTAINTY,
+  BUDGET,
+  MONTE_CARLO,
+  RISE_UNCERTAINTY,
+  CAMERA_UNCERTAINTY,
+];

@@ -1,7 +1,8 @@
 import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
-import studentQuantile from "@stdlib/stats-base-dists-t-quantile";
+import studentCdf from "@stdlib/stats-base-dists-t-cdf";
 import { requireInRange } from "../errors.js";
 import type { Range } from "../errors.js";
+import { rootBetween } from "../whatif/itp.js";
 
 /** A coverage probability [-]. */
 export const COVERAGE: Range = { min: 0, minExcluded: true, max: 1, maxExcluded: true };
@@ -22,6 +23,10 @@ export function wholeFreedom(freedom: number): number {
   return Math.floor(freedom * (1 + 1e-12));
 }
 
+/** Factors found before, since whole columns ask for the same ones. */
+const found = new Map<string, number>();
+const MOST_FOUND = 1000;
+
 /**
  * Coverage factor k: a result ± k·u holds the value with the probability asked for.
  * @param coverage probability [-], above 0, below 1
@@ -31,6 +36,23 @@ export function wholeFreedom(freedom: number): number {
  */
 export function coverageFactor(coverage: number, freedom: number): number {
   requireCoverage(coverage);
-  const upTo = (1 + coverage) / 2;
-  return freedom === Infinity ? normalQuantile(upTo, 0, 1) : studentQuantile(upTo, wholeFreedom(freedom));
+  if (freedom === Infinity) return -normalQuantile((1 - coverage) / 2, 0, 1);
+  const whole = wholeFreedom(freedom);
+  const key = `${coverage} ${whole}`;
+  const known = found.get(key);
+  if (known !== undefined) return known;
+  if (found.size >= MOST_FOUND) found.clear();
+  const factor = studentFactor((1 - coverage) / 2, whole);
+  found.set(key, factor);
+  return factor;
+}
+
+/** The factor beyond which Student's t leaves `tail` on one side. */
+function studentFactor(tail: number, freedom: number): number {
+  const normal = -normalQuantile(tail, 0, 1);
+  // No distribution of Student's reaches less far than the normal one, none farther than that of one degree, Cauchy's.
+  const cauchy = 1 / Math.tan(Math.PI * tail);
+  if (freedom <= 1) return cauchy;
+  const beyond = (lnFactor: number): number => Math.log(studentCdf(-Math.exp(lnFactor), freedom) / tail);
+  return Math.exp(rootBetween(beyond, Math.log(normal), Math.log(cauchy), 1e-13));
 }

@@ -1,11 +1,13 @@
 import { GreybodyError } from "../errors.js";
 import type { Range } from "../errors.js";
-import { requireCoverage } from "./coverage.js";
+import { COVERAGE, requireCoverage } from "./coverage.js";
 import { Generator, requireWhole } from "./generator/xoshiro.js";
 import { shortestInterval, symmetricInterval } from "./interval.js";
 
 /** Draws of one propagation. */
 export const DRAWS: Range = { min: 1000, max: 5_000_000 };
+/** Coverage probability of an interval of draws [-]: beyond 0.9999 hardly a draw tells where it ends. */
+export const DRAWN_COVERAGE: Range = { ...COVERAGE, max: 0.9999, maxExcluded: false };
 /** Fewer draws than this beyond the interval say little of where it ends. */
 const FEWEST_BEYOND = 10;
 /** With fewer draws left than this share the inputs do not describe what was measured. */
@@ -43,7 +45,7 @@ export interface Drawn {
 /** @throws INVALID "draws", "coverage": out of range, or too few draws for that coverage */
 function requireDraws(draws: number, coverage: number): void {
   requireWhole("draws", draws, DRAWS);
-  requireCoverage(coverage);
+  requireCoverage(coverage, DRAWN_COVERAGE);
   if (draws * (1 - coverage) >= FEWEST_BEYOND - 1e-6) return;
   const hint = { key: "draws-too-few", values: { needed: Math.ceil(FEWEST_BEYOND / (1 - coverage)) } };
   throw new GreybodyError({ code: "INVALID", argument: "draws", given: draws, hint });
