@@ -24,6 +24,13 @@ test.each([
   expect(Math.abs(coverageFactor(coverage, freedom) - expected)).toBeLessThan(Math.max(0.6 * 10 ** -digits, 0.0006));
 });
 
+test("hardly any coverage, and nearly all of it, have a factor", () => {
+  for (const freedom of [1, 2, 1000, Infinity]) {
+    expect(coverageFactor(1e-17, freedom)).toBeCloseTo(0, 12);
+    expect(coverageFactor(1 - 1e-15, freedom)).toBeGreaterThan(7);
+  }
+});
+
 test("a broken number of degrees is cut, one that rounding keeps short is not", () => {
   expect(coverageFactor(0.95, 16.9)).toBe(coverageFactor(0.95, 16));
   expect(coverageFactor(0.95, 16 - 1e-14)).toBe(coverageFactor(0.95, 16));

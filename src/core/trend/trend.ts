@@ -1,7 +1,6 @@
-import tQuantile from "@stdlib/stats-base-dists-t-quantile";
 import { GreybodyError, requireInRange } from "../errors.js";
 import type { Range } from "../errors.js";
-import { COVERAGE } from "../uncertainty/coverage.js";
+import { COVERAGE, coverageFactor } from "../uncertainty/coverage.js";
 import { leastSquares } from "./least-squares.js";
 
 /** Days as a sheet counts them, to the last one that it has. */
@@ -67,7 +66,7 @@ export function trend(dates: readonly number[], values: readonly number[], cover
   const rounding = 8 * Number.EPSILON * values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
   // What is left of a line that is level, or passes through every value, is rounding and no trend.
   const slope = Math.abs(fitted) * (last - first) <= rounding ? 0 : fitted;
-  const factor = fit.residual <= rounding ? 0 : tQuantile((1 + coverage) / 2, fit.freedom);
+  const factor = fit.residual <= rounding ? 0 : coverageFactor(coverage, fit.freedom);
   const expanded = (i: number): number => (factor === 0 ? 0 : factor * Math.sqrt(fit.covariance[i]?.[i] ?? NaN));
   const line: TrendLine = { first, middle, level, slope, levelU: expanded(0), slopeU: expanded(1) };
   return {

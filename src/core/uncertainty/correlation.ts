@@ -2,7 +2,7 @@ import { GreybodyError, inRange } from "../errors.js";
 import type { Range } from "../errors.js";
 
 /** What a coefficient of correlation can be. */
-export const CORRELATION: Range = { min: -1, max: 1 };
+const CORRELATION: Range = { min: -1, max: 1 };
 
 /** How two inputs go together; `r` is the coefficient of correlation, -1 to 1. */
 export interface Correlation<Name extends string = string> {

@@ -50,6 +50,8 @@ export function coverageFactor(coverage: number, freedom: number): number {
 /** The factor beyond which Student's t leaves `tail` on one side. */
 function studentFactor(tail: number, freedom: number): number {
   const normal = -normalQuantile(tail, 0, 1);
+  // So little coverage that none is left in double precision.
+  if (!(normal > 0)) return 0;
   // No distribution of Student's reaches less far than the normal one, none farther than that of one degree, Cauchy's.
   const cauchy = 1 / Math.tan(Math.PI * tail);
   if (freedom <= 1) return cauchy;
