@@ -86,7 +86,9 @@ export function readRiseCall(inputs: readonly Input[]): RiseCall | CellError {
 
 function misfit({ hot, reference, uncertainties, relation, coverage, band }: RiseCall): CellError | undefined {
   const told = (name: string, rows: number): CellError =>
-    invalid(`hot has ${hot.rows} rows, ${name} ${rows}: give one row for all, or one for each row of hot.`);
+    invalid(
+      `hot has ${hot.rows} ${hot.rows === 1 ? "row" : "rows"}, ${name} ${rows}: give one row for all, or one for each row of hot.`,
+    );
   if (reference.rows !== 1 && reference.rows !== hot.rows) return told("reference", reference.rows);
   const pair = hot.rows === 1 && uncertainties.rows === 2;
   if (!pair && uncertainties.rows !== 1 && uncertainties.rows !== hot.rows)

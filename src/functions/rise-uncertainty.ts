@@ -22,7 +22,9 @@ const placeIn = (rows: number, row: number): number => (rows === 1 ? 0 : row);
 /** What is wrong with a reading, with the argument that it stands in; an error that came in goes through as it is. */
 function inArgument(fault: CellError, spec: ArgumentSpec, input: Input): CellError {
   if (gridOf(input).some((row) => row.includes(fault))) return fault;
-  return { ...fault, message: `${spec.name}, ${fault.message}` };
+  // A message begins with the argument it is about, or is a sentence of its own.
+  const isNamed = spec.columns?.some(({ name }) => fault.message.startsWith(name)) === true;
+  return { ...fault, message: `${spec.name}${isNamed ? "," : ":"} ${fault.message}` };
 }
 
 /** The single values of a row: the one of all, or its own. */

@@ -8,12 +8,12 @@ import { rootBetween } from "../whatif/itp.js";
 export const COVERAGE: Range = { min: 0, minExcluded: true, max: 1, maxExcluded: true };
 
 /** @throws INVALID "coverage" */
-export function requireCoverage(coverage: number): void {
+export function requireCoverage(coverage: number, allowed = COVERAGE): void {
   const perCent = coverage > 1 && coverage <= 100;
   requireInRange(
     "coverage",
     coverage,
-    COVERAGE,
+    allowed,
     perCent ? { key: "per-cent", values: { meant: coverage / 100 } } : undefined,
   );
 }

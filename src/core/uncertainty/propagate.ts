@@ -23,7 +23,7 @@ export type Model = (columns: readonly Float64Array[], out: Float64Array) => voi
 export interface DrawOptions {
   /** Whole number, 1000 to 5,000,000; 100,000 where absent. */
   readonly draws?: number;
-  /** Whole number, 1 to 4,294,967,295; 1 where absent. */
+  /** Whole number, 1 to 1,000,000,000; 1 where absent. */
   readonly seed?: number;
   /** Coverage probability [-]; 0.95 where absent. */
   readonly coverage?: number;

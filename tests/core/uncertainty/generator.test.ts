@@ -29,7 +29,7 @@ describe("words", () => {
     expect(first(7)).not.toEqual(first(8));
   });
 
-  it.each([0, -1, 1.5, NaN, 2 ** 32])("have no seed %d", (seed) => {
+  it.each([0, -1, 1.5, NaN, 1e9 + 1])("have no seed %d", (seed) => {
     expect(() => Generator.seeded(seed)).toThrow(/INVALID seed/);
   });
 });

@@ -2,7 +2,7 @@ import { GreybodyError, requireInRange } from "../../errors.js";
 import type { Range } from "../../errors.js";
 
 /** A seed: a whole number. 0 is none, for so Excel hands an empty cell over. */
-export const SEED: Range = { min: 1, max: 4294967295 };
+export const SEED: Range = { min: 1, max: 1_000_000_000 };
 
 /** Words made at a time, even because a number takes two of them. */
 const SIZE = 1024;
