@@ -2,8 +2,10 @@
  * JCGM 101:2008, worked examples of clause 9, through the general propagation. What a million draws scatter by is allowed
  * for; the rest is the source's own rounding.
  */
+import { coverageFactor } from "../../src/core/uncertainty/coverage.js";
 import { normal } from "../../src/core/uncertainty/generator/normal.js";
 import type { Generator } from "../../src/core/uncertainty/generator/xoshiro.js";
+import { firstOrder } from "../../src/core/uncertainty/gum.js";
 import { propagate } from "../../src/core/uncertainty/propagate.js";
 import type { Draw, Drawn, DrawOptions, Model } from "../../src/core/uncertainty/propagate.js";
 
@@ -60,6 +62,15 @@ describe("9.2, an additive model of four inputs (values from memory)", () => {
       expect(rejected).toBe(0);
     }
   });
+});
+
+test.each([
+  ["9.2.2 and 9.2.3, four of 1", [1, 1, 1, 1], 2.0, 3.92],
+  ["9.2.4, one of 10", [1, 1, 1, 10], 10.1, 19.9],
+])("%s, first order beside the draws: u and its 95 %% interval (values from memory)", (_, standards, u, end) => {
+  const { combined } = firstOrder(standards.map((standard) => ({ sensitivity: 1, standard })));
+  expect(Math.abs(combined - u)).toBeLessThan(0.05);
+  expect(Math.abs(coverageFactor(0.95, Infinity) * combined - end)).toBeLessThan(0.01);
 });
 
 /** χ² of that many degrees of freedom makes a normal number one of Student's (6.4.9.2). */
