@@ -26,12 +26,25 @@ export interface SettingForRiseInputs {
   readonly others: OtherSettings;
 }
 
-/** No fraction below it is looked at: no camera's number means anything there. */
-const SMALLEST = 1e-6;
-/** A point of the grid, an end among them, that is the answer but for rounding [K]. */
-const ON_IT = 1e-10;
-/** How near to the end where the colder object ceases to exist a double still tells one setting from the next. */
-const SHORT_OF = 1e-12;
+/** Between these objects are looked for: twice what is answered for, and where hardly anything radiates [K]. */
+const HOTTEST = 20_000;
+const COLDEST = 10;
+/** Where the table reaches, with both objects in it as a rule [K]. */
+const USUAL = { from: 160, to: 2400 };
+/** How near a temperature is found [K]. */
+const NEAR = 1e-12;
+/** An end of what the setting can be that is the answer but for rounding [K]. */
+const ON_IT = 1e-9;
+
+/** The two readings under one setting, all else fixed. */
+interface Pair {
+  readonly signals: readonly [hot: number, reference: number];
+  readonly line: SettingLine;
+  readonly table: BandTable;
+  /** What the setting can be, in x. */
+  readonly from: number;
+  readonly to: number;
+}
 
 const noAnswer = (hint: Hint): GreybodyError =>
   new GreybodyError({ code: "NO_SOLUTION", argument: "target_rise", hint });
@@ -39,9 +52,10 @@ const noAnswer = (hint: Hint): GreybodyError =>
 /**
  * Value of one setting that two readings share ([K] or [-]) at which their corrected temperatures differ by the target;
  * the reference moves with the setting too.
- * Of a temperature or a reflectance the rise is monotone in it. Of an emissivity or a transmission it need not be: the
- * physical range is searched for every answer and the one nearest to the setting's own given value is taken, else the
- * largest, which takes out least.
+ * The setting is eliminated: what is left is one equation for the temperature of one object, without poles and without
+ * inverting a radiance. Of a temperature or a reflectance it has one answer at most. Of an emissivity or a transmission
+ * it may have several: the physical range is searched for all, objects of 160 to 2400 K first, and the one nearest to the
+ * setting's own given value is taken, else the largest, which takes out least.
  * @throws INVALID, NOT_GIVEN (which argument), NO_SOLUTION (with the rises that can be reached)
  * Source: measurement equation of equation.ts; root by Oliveira & Takahashi 2020.
  */
@@ -53,83 +67,124 @@ export function settingForRise(inputs: SettingForRiseInputs, band: Band): number
   const s = completeOthers(setting, others);
   const table = tableFor(band);
   const line = settingLine(setting, s, (t) => table.radiance(t));
+  requirePart(setting, line, s);
   const signals = [table.radiance(hot), table.radiance(reference)] as const;
   if (signals[0] === signals[1]) throw noAnswer({ key: "rise-same-readings" });
-  const rise = (x: number): number => {
-    const [h, r] = signals.map((signal) => table.temperature(objectAt(line, signal, x)));
-    return h! - r!;
-  };
-  const [from, to] = physicalEnds(setting, line, signals, s, table);
-  const monotone = line.gainSlope === 0;
-  const grid = monotone ? [from, to] : withTurns(steps(from, to), rise);
-  const roots = rootsOf((x) => rise(x) - targetRise, grid);
-  if (roots.length === 0) {
-    const reached = grid.map(rise).filter((value) => !Number.isNaN(value));
-    const [low, high] = [Math.min(...reached), Math.max(...reached)];
-    // As the fraction goes to 0 a rise has no end.
-    const open = high > TARGET_RISE.max! ? "above" : low < TARGET_RISE.min! ? "below" : "no";
-    throw noAnswer({ key: "rise-out-of-reach", values: { setting, low, high, open } });
-  }
+  const pair = { signals, line, table, ...endsOf(setting, s, table) };
+  const found = answers(pair, targetRise);
+  if (found.length === 0) throw outOfReach(setting, pair);
   const given = others[setting] ?? NaN;
   const near = isTemperature(setting) ? table.radiance(given) : given;
-  const found = nearest(roots, Number.isNaN(near) ? Infinity : near);
-  return isTemperature(setting) ? table.temperature(found) : found;
+  const best = nearest(found, near);
+  return isTemperature(setting) ? table.temperature(best) : best;
 }
 
-/** The ends between which the setting can be and both objects exist. */
-function physicalEnds(
-  setting: SettingName,
-  line: SettingLine,
-  signals: readonly [number, number],
-  s: CompleteSettings,
-  table: BandTable,
-): [number, number] {
-  const least = Math.min(...signals);
-  let from: number;
-  let to: number;
-  if (isTemperature(setting)) {
-    if (line.offsetSlope <= LEVEL * line.gain) throw noAnswer({ key: "rise-no-part", values: { why: setting } });
-    [from, to] = [0, table.radiance(TEMPERATURE.max ?? Infinity)];
-  } else {
-    const { min = 0, max = 1, minExcluded } = rangeBeside(setting, s);
-    [from, to] = [minExcluded === true ? SMALLEST : min, max];
-  }
-  // The colder object exists where its radiance is above 0: on one side of this value of the setting.
-  const edge = (least - line.offset) / line.offsetSlope;
-  const margin = (SHORT_OF * (least + line.offset)) / Math.abs(line.offsetSlope);
-  if (line.offsetSlope > 0) to = Math.min(to, edge - margin);
-  else if (line.offsetSlope < 0) from = Math.max(from, edge + margin);
-  else if (line.gainSlope === 0) {
-    const why = s.windowTransmission === 1 ? "no-window" : setting;
-    throw noAnswer({ key: "rise-no-part", values: { why } });
-  } else if (!(least > line.offset)) to = from;
-  if (!(to > from)) throw noAnswer({ key: "rise-outshone", values: { setting } });
-  return [from, to];
+/** What moves both signals alike by nothing moves no rise. */
+function requirePart(setting: SettingName, line: SettingLine, s: CompleteSettings): void {
+  if (line.gainSlope !== 0) return;
+  const level = isTemperature(setting) ? line.offsetSlope <= LEVEL * line.gain : line.offsetSlope === 0;
+  if (!level) return;
+  const why = setting === "windowReflectance" && s.windowTransmission === 1 ? "no-window" : setting;
+  throw noAnswer({ key: "rise-no-part", values: { why } });
 }
 
-/** Steps of equal ratio, since what a transmission does goes with its inverse. */
+function endsOf(setting: SettingName, s: CompleteSettings, table: BandTable): { from: number; to: number } {
+  if (isTemperature(setting)) return { from: 0, to: table.radiance(TEMPERATURE.max ?? Infinity) };
+  const { min = 0, max = 1 } = rangeBeside(setting, s);
+  return { from: min, to: max };
+}
+
+/** Hot less reference [K]; NaN where one of them does not exist. */
+function riseAt({ signals, line, table }: Pair, x: number): number {
+  const [h, r] = signals.map((signal) => table.temperature(objectAt(line, signal, x)));
+  return h! - r!;
+}
+
+/** Every value of the setting that gives the rise, rising. */
+function answers(pair: Pair, rise: number): number[] {
+  const { signals, line, table, from, to } = pair;
+  const ends = [from, to].filter((x) => Math.abs(riseAt(pair, x) - rise) <= ON_IT);
+  // Two objects of one temperature give one signal, and these are two.
+  if (rise === 0) return ends;
+  // Told from the object whose signal is further from what the setting leaves alone.
+  const parts = signals.map((signal) => signal - line.offset);
+  const main = Math.abs(parts[0]!) >= Math.abs(parts[1]!) ? 0 : 1;
+  const away = main === 0 ? -rise : rise;
+  const [own, other] = [parts[main]!, parts[1 - main]!];
+  const { gain, gainSlope, offsetSlope } = line;
+  const [lowest, highest] = objectsBetween(pair, main, away);
+  if (!(highest > lowest)) return ends;
+  const single = gainSlope === 0;
+  const balance = single
+    ? (t: number) => gain * (table.radiance(t + away) - table.radiance(t)) - (other - own)
+    : (t: number) =>
+        other * (gainSlope * table.radiance(t) + offsetSlope) -
+        own * (gainSlope * table.radiance(t + away) + offsetSlope);
+  const between = (low: number, high: number): number[] => {
+    if (!(high > low)) return [];
+    const grid = single ? [low, high] : withTurns(steps(low, high), balance);
+    const all = rootsOf(balance, grid).map((t) => {
+      const [l, lAway] = [table.radiance(t), table.radiance(t + away)];
+      return single ? (own - gain * l) / offsetSlope : (other - own) / (gainSlope * (lAway - l));
+    });
+    return all.filter((x) => x >= from && x <= to && x > 0);
+  };
+  // Beyond what plant can be it is looked only where there is nothing within, and there it is slower.
+  const usual = between(Math.max(lowest, USUAL.from), Math.min(highest, USUAL.to));
+  const found = [...ends, ...usual];
+  return (found.length > 0 ? found : between(lowest, highest)).sort((a, b) => a - b);
+}
+
+/** Temperatures that the object may have while the setting goes from end to end and both exist. */
+function objectsBetween(pair: Pair, main: 0 | 1, away: number): [number, number] {
+  const { signals, line, table, from, to } = pair;
+  const signal = signals[main];
+  const tempOf = (l: number): number =>
+    l > table.radiance(HOTTEST) ? HOTTEST : l > 0 ? Math.max(table.temperature(l), COLDEST) : COLDEST;
+  const atTo = tempOf(objectAt(line, signal, to));
+  // As a fraction goes to 0 the object goes to where its part of the signal points.
+  const goesUp = signal > line.offset;
+  const atFrom = line.gainSlope === 0 ? tempOf(objectAt(line, signal, from)) : goesUp ? HOTTEST : COLDEST;
+  const floor = Math.max(COLDEST, COLDEST - away);
+  return [Math.max(Math.min(atFrom, atTo), floor), Math.max(atFrom, atTo)];
+}
+
+/** Steps of equal ratio. */
 function steps(from: number, to: number): number[] {
-  const count = 200;
+  const count = 100;
   return Array.from({ length: count + 1 }, (_, i) => (i === count ? to : from * (to / from) ** (i / count)));
 }
 
-/** The grid and, between its points, where the rise turns: two answers may lie between two points. */
+/** The grid and, between its points, where the function turns: two answers may lie between two points. */
 function withTurns(grid: readonly number[], of: (x: number) => number): number[] {
   return [...grid, ...turningPoints(of, grid)].sort((a, b) => a - b);
 }
 
 function rootsOf(of: (x: number) => number, grid: readonly number[]): number[] {
-  const roots: number[] = [];
-  for (let i = 1; i < grid.length; i++) {
-    const [a, b] = [grid[i - 1]!, grid[i]!];
-    const [atA, atB] = [of(a), of(b)];
-    if (Math.abs(atA) <= ON_IT) roots.push(a);
-    else if (Math.sign(atA) * Math.sign(atB) < 0) roots.push(rootBetween(of, a, b, 1e-15 * Math.max(a, b)));
-  }
-  const last = grid.at(-1)!;
-  if (Math.abs(of(last)) <= ON_IT) roots.push(last);
-  return roots;
+  const values = grid.map(of);
+  return grid.flatMap((b, i) => {
+    const a = grid[i - 1];
+    if (values[i] === 0) return [b];
+    return a !== undefined && values[i - 1]! * values[i]! < 0 ? [rootBetween(of, a, b, NEAR)] : [];
+  });
 }
 
-const nearest = (roots: readonly number[], to: number): number =>
-  roots.reduce((best, root) => (Math.abs(root - to) <= Math.abs(best - to) || to === Infinity ? root : best));
+/** The one nearest to a value; where there is none, the largest. */
+const nearest = (found: readonly number[], to: number): number =>
+  found.reduce((best, one) => (Number.isNaN(to) || Math.abs(one - to) <= Math.abs(best - to) ? one : best));
+
+/** The rises that the setting can give, looked at from end to end. */
+function outOfReach(setting: SettingName, pair: Pair): GreybodyError {
+  const { signals, line, table, from, to } = pair;
+  const hottest = table.radiance(HOTTEST);
+  const exist = (x: number): boolean =>
+    signals.every((signal) => {
+      const object = objectAt(line, signal, x);
+      return object > 0 && object <= hottest;
+    });
+  const places = [from, ...Array.from({ length: 60 }, (_, i) => from + (to - from) * 0.75 ** i)].filter(exist);
+  if (places.length === 0) return noAnswer({ key: "rise-outshone", values: { setting } });
+  const reached = places.map((x) => riseAt(pair, x));
+  const values = { setting, low: Math.min(...reached), high: Math.max(...reached) };
+  return noAnswer({ key: "rise-out-of-reach", values });
+}

@@ -68,16 +68,8 @@ export const WHATIF_HINTS: Hints = {
   "rise-same-readings": () =>
     "Both readings are the same: under shared settings there is no rise, whatever the settings.",
   "rise-no-part": (w) => `${NO_PART[w.number("why")] ?? "It plays no part"}; the rise is the same whatever it is.`,
-  "rise-out-of-reach": (w) => {
-    const open = w.number("open");
-    const reach =
-      open === "above"
-        ? `${w.difference("low")} or more`
-        : open === "below"
-          ? `${w.difference("high")} or less`
-          : `${w.difference("low")} to ${w.difference("high")}`;
-    return `No ${SETTING[w.number("setting")] ?? "setting"} gives that rise: it can be ${reach}.`;
-  },
+  "rise-out-of-reach": (w) =>
+    `No ${SETTING[w.number("setting")] ?? "setting"} gives that rise: it can be about ${w.difference("low")} to ${w.difference("high")}.`,
   "rise-outshone": (w) =>
     `The surroundings alone outshine one of the readings, whatever the ${SETTING[w.number("setting")] ?? "setting"}. Check readings, emissivity and transmissions.`,
 };
