@@ -97,9 +97,8 @@ function evaluate(inputs: readonly Input[]): Grid {
   const read = rows.map((cells, r) => readNamed(headers.columns, cells, system, r + 1));
   const has = (name: string): boolean => headers.columns.some((column) => column?.name === name);
   const isOfPoints = has("reading") && !PHASES.some(has);
-  const filled = read.flatMap(({ named, isEmpty }, r) =>
-    isEmpty ? [] : [new RowFacts(r + 1, named, job.named, job.band, isOfPoints)],
-  );
+  const route = { job: job.named, band: job.band, isOfPoints, transmissions: new Map<string, number | undefined>() };
+  const filled = read.flatMap(({ named, isEmpty }, r) => (isEmpty ? [] : [new RowFacts(r + 1, named, route)]));
   const unreadable = read.flatMap(({ findings, isEmpty }) => (isEmpty ? [] : findings));
   const findings = checkRoute(filled, job.named, [...headers.findings, ...job.findings, ...unreadable]);
   return show === "findings" ? table(findings, system) : texts(findings, filled, rows.length, system);

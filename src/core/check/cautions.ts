@@ -111,8 +111,10 @@ export const CAUTIONS: readonly Rule[] = [
     })),
   ),
   caution("edge-within-u", (facts) => [...edgesNear(facts, "similar"), ...edgesNear(facts, "ambient")]),
-  caution("too-sensitive", ({ radiometry, isMeasured, hottest }) => {
-    const sensitivity = isMeasured ? radiometry.sensitivity : undefined;
+  caution("too-sensitive", ({ radiometry, isMeasured, hottest, emissivity }) => {
+    // Below that there is no temperature to be had at all.
+    const isQualitative = below(emissivity, CHECK_RULES.emissivity_qualitative.value);
+    const sensitivity = isMeasured && !isQualitative ? radiometry.sensitivity : undefined;
     return when(above(sensitivity, CHECK_RULES.sensitivity_most.value), hottest?.column ?? "", () => ({
       sensitivity: sensitivity ?? NaN,
     }));
@@ -145,8 +147,8 @@ function settlingOf(own: number | undefined, equipment = "panel"): number {
 
 /** Edges of the job's criteria that lie within the uncertainty of an exception's rise: either grade may be right. */
 function edgesNear(facts: RowFacts, reference: ReferenceKind & ("similar" | "ambient")): readonly Hit[] {
-  const { radiometry, isException, isDirect, imbalance = 0 } = facts;
-  if (!isException || !isDirect) return [];
+  const { radiometry, isException, isDirect, emissivity, imbalance = 0 } = facts;
+  if (!isException || !isDirect || below(emissivity, CHECK_RULES.emissivity_qualitative.value)) return [];
   // Phases with unequal currents are not compared as they are.
   if (reference === "similar" && above(imbalance, CHECK_RULES.imbalance_most.value)) return [];
   const rise = reference === "similar" ? radiometry.riseOverSimilar : radiometry.riseOverAir;

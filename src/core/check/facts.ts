@@ -24,6 +24,16 @@ const placed = (row: Named, columns: readonly string[]): Placed[] =>
     return value === undefined ? [] : [{ column, value }];
   });
 
+/** What all rows of a route have in common. */
+export interface Route {
+  readonly job: Named;
+  readonly band: Band;
+  /** Whether the sheet has a column for single points and none for phases. */
+  readonly isOfPoints: boolean;
+  /** Transmissions of air already worked out: a route has few airs and distances. */
+  readonly transmissions: Map<string, number | undefined>;
+}
+
 /** What can be told from one row of a route and its job; the row's own settings go before the job's. */
 export class RowFacts implements RowSettings {
   readonly radiometry: Radiometry;
@@ -39,17 +49,17 @@ export class RowFacts implements RowSettings {
   /** Numbers that cannot be. */
   readonly impossible: readonly Impossible[];
 
-  /**
-   * @param number of the row, from 1
-   * @param isOfPoints whether the sheet has a column for single points and none for phases
-   */
+  readonly job: Named;
+  readonly band: Band;
+
+  /** @param number of the row, from 1 */
   constructor(
     readonly number: number,
     readonly row: Named,
-    readonly job: Named,
-    readonly band: Band,
-    isOfPoints = false,
+    { job, band, isOfPoints, transmissions }: Route,
   ) {
+    this.job = job;
+    this.band = band;
     this.status = row.text("status");
     const phaseGiven = PHASES.some((phase) => row.given(phase));
     this.isSingle = !phaseGiven && (isOfPoints || row.given("reading") || row.given("reference"));
@@ -58,7 +68,7 @@ export class RowFacts implements RowSettings {
     this.hottest = this.hottestOf();
     this.currents = placed(row, this.isSingle ? ["load"] : PHASES.map((phase) => `amps_${phase}`));
     this.impossible = impossible(row);
-    this.radiometry = new Radiometry(this);
+    this.radiometry = new Radiometry(this, transmissions);
   }
 
   /** Where a phase cannot be read the others say nothing of the hottest. */

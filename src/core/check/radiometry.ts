@@ -51,7 +51,11 @@ export class Radiometry {
   private readonly temperatures = new Map<number, number | undefined>();
   private found: Settings | undefined | null = null;
 
-  constructor(private readonly facts: RowSettings) {}
+  /** @param transmissions of air already worked out for the route */
+  constructor(
+    private readonly facts: RowSettings,
+    private readonly transmissions: Map<string, number | undefined>,
+  ) {}
 
   /** Whether the camera has corrected the readings itself. */
   get isCorrectedInCamera(): boolean {
@@ -106,7 +110,14 @@ export class Radiometry {
     const pressure = this.facts.own("pressure");
     if (distance === undefined || humidity === undefined || airTemp === undefined) return undefined;
     const path = { distance, airTemp, humidity, ...(pressure !== undefined && { pressure }) };
-    return attempt(() => airTransmission(path, this.facts.band));
+    const key = [distance, humidity, airTemp, pressure].join("|");
+    if (!this.transmissions.has(key)) {
+      this.transmissions.set(
+        key,
+        attempt(() => airTransmission(path, this.facts.band)),
+      );
+    }
+    return this.transmissions.get(key);
   }
 
   /** The uncompensated reading behind what was typed. */

@@ -84,12 +84,12 @@ export const CAUTION_WORDS: WordsOfFindings = {
     "Give both grades, and act on the worse.",
   ),
   "too-sensitive": told(
-    ({ number }) => `a degree of the reading moves the temperature by ${number("sensitivity")}`,
+    ({ number }) => `a degree of the reading moves the temperature by ${number("sensitivity", 3)}`,
     "The camera's own error is multiplied as much.",
     "Find a spot with a higher emissivity, or a window that lets more through.",
   ),
   "far-projection": told(
-    ({ number }) => `projected to full load it is multiplied by up to ${number("factor")}`,
+    ({ number }) => `projected to full load it is multiplied by up to ${number("factor", 3)}`,
     ({ number }) => `At exponent ${number("exponent")}, beyond 3 times, it is more guess than measurement.`,
     "Show it as a range, and look again at a higher load.",
   ),

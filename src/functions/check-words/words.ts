@@ -31,13 +31,16 @@ export interface FindingWords {
 }
 export type WordsOfFindings = Readonly<Record<string, FindingWords>>;
 
+/** No more decimals than a camera has. */
+const decimals = (value: number, most: number): string => String(Number(value.toFixed(most)));
+
 export function wordsOf({ column, values = {} }: Finding, units: Units): CheckWords {
   const number = (name: string): number => Number(values[name]);
   const inUnit =
-    (quantity: Quantity, digits: number) =>
+    (quantity: Quantity, shown: (value: number) => string) =>
     (name: string): string => {
       const unit = unitOf(quantity, units);
-      return `${readable(fromSI(number(name), unit), digits)} ${unit.label}`.trim();
+      return `${shown(fromSI(number(name), unit))} ${unit.label}`.trim();
     };
   const isOfJob = column.startsWith("job_");
   const plain = isOfJob ? column.slice(4) : column;
@@ -48,11 +51,11 @@ export function wordsOf({ column, values = {} }: Finding, units: Units): CheckWo
     text: (name) => String(values[name] ?? ""),
     number: (name, digits = 4) => readable(number(name), digits),
     percent: (name) => `${readable(number(name) * 100, 4)} %`,
-    temperature: inUnit("temperature", 4),
-    difference: inUnit("difference", 4),
-    speed: inUnit("speed", 4),
+    temperature: inUnit("temperature", (value) => decimals(value, 1)),
+    difference: inUnit("difference", (value) => decimals(value, Math.abs(value) < 2 ? 2 : 1)),
+    speed: inUnit("speed", (value) => decimals(value, 1)),
     day: (name) => dayInWords(number(name)),
-    typed: () => inUnit(quantity, 6)("value"),
+    typed: () => inUnit(quantity, readable)("value"),
     allowed: () => (spec?.range ? rangeInWords(spec.range, unitOf(quantity, units)) : ""),
   };
 }
