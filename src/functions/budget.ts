@@ -43,6 +43,6 @@ export const BUDGET: FunctionSpec = {
     formula: "=GREY.BUDGET({58,0.85,22,0.98,20},{0.5,0.02,1,0.005,1})",
     shows: "expanded uncertainty, 2.04, K",
   },
-  sources: ["jcgm-100-2008"],
+  sources: ["jcgm-100-2008", "jcgm-101-2008"],
   evaluate: guarded(evaluate),
 };
