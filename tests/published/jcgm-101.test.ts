@@ -1,5 +1,5 @@
 /**
- * JCGM 101:2008, worked examples of clause 9, through the general propagation. What a million draws scatter by is allowed
+ * JCGM 101:2008, worked examples of clause 9, through the general propagation. What 200,000 draws scatter by is allowed
  * for; the rest is the source's own rounding.
  */
 import { coverageFactor } from "../../src/core/uncertainty/coverage.js";
