@@ -3,6 +3,7 @@ import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { catalogue } from "../functions/catalogue.js";
 import { version } from "../../package.json";
 import { functionsText } from "./functions.js";
+import type { RecalcOptions } from "./recalc.js";
 import { PortTakenError, serve } from "./serve.js";
 import { UsageError } from "./usage.js";
 
@@ -10,6 +11,10 @@ const CALC_HELP = `
 Without formulas they are read from standard input, one a line. Each line is answered by one JSON object on one line,
 in the same order, blank lines too: {"formula", "value"} or {"formula", "error", "message"}. A spill's value is a list
 of rows. Each formula is evaluated for itself; cells it refers to are empty. Formulas with errors still exit with 0.`;
+
+const RECALC_HELP = `
+Only saved values change; every other part of a workbook stays byte for byte. A cell that cannot be worked out with
+certainty keeps its value and is told. Exit status: 0 done, 1 differences found by --check, 2 a workbook was not taken.`;
 
 const program = new Command("greybody")
   .description(
@@ -41,6 +46,22 @@ program
     // The engine takes a while to load: only here.
     const { calc } = await import("./calc.js");
     await calc(command.args, catalogue);
+  });
+
+program
+  .command("recalc")
+  .description("work the formulas of workbooks out again without Excel")
+  .argument("<file...>", "workbooks: .xlsx, .xlsm")
+  .option("-o, --output <file>", "where to write; of several workbooks a folder")
+  .option("--in-place", "write over the workbooks themselves")
+  .option("--check", "write nothing, list what differs from its saved value")
+  .option("--all", "every formula, not only those with our functions and what depends on them")
+  .option("--tolerance <number>", "relative difference up to which a saved number is right (default: 1e-9)", tolerance)
+  .option("--report <file>", "write every cell, with its stored and its recalculated value, as JSON")
+  .addHelpText("after", RECALC_HELP)
+  .action(async (files: string[], options: RecalcOptions) => {
+    const { recalc } = await import("./recalc.js");
+    process.exitCode = await recalc(files, options, catalogue);
   });
 
 program
@@ -99,5 +120,12 @@ function port(text: string): number {
   const number = Number(text);
   if (!/^\d+$/.test(text) || number > 65_535)
     throw new InvalidArgumentError("A port is a whole number from 0 to 65535.");
+  return number;
+}
+
+function tolerance(text: string): number {
+  const number = Number(text);
+  if (text.trim() === "" || !(number >= 0) || number === Infinity)
+    throw new InvalidArgumentError("A tolerance is a number from 0 on, such as 1e-9.");
   return number;
 }

@@ -13,24 +13,27 @@ export interface FileRecalculation {
   /** The workbook with new saved values; the very bytes that came in where nothing changes. */
   readonly bytes: Uint8Array;
   readonly cells: readonly CellReport[];
+  /** Formulas that were to be worked out. */
+  readonly formulas: number;
 }
 
 export interface FileOptions {
-  readonly all?: boolean;
+  readonly all?: boolean | undefined;
   /** Relative difference up to which a stored number is right. */
-  readonly tolerance?: number;
+  readonly tolerance?: number | undefined;
+  readonly onProgress?: (done: number, of: number) => void;
 }
 
 /** @throws FileRefused where the file is not one that may be read */
 export async function recalculateFile(
   bytes: Uint8Array,
   specs: readonly FunctionSpec[],
-  { all = false, tolerance = DEFAULT_TOLERANCE }: FileOptions = {},
+  { all = false, tolerance = DEFAULT_TOLERANCE, onProgress }: FileOptions = {},
 ): Promise<FileRecalculation> {
   const book = loadBook(bytes);
-  const { outcomes, magnitudeOf } = await recalculate(book, specs, { all });
+  const { outcomes, magnitudeOf } = await recalculate(book, specs, { all, ...(onProgress ? { onProgress } : {}) });
   const changes = changesOf(book, outcomes, tolerance, magnitudeOf);
-  return { bytes: written(bytes, book, changes), cells: changes.cells };
+  return { bytes: written(bytes, book, changes), cells: changes.cells, formulas: outcomes.length };
 }
 
 function written(bytes: Uint8Array, book: LoadedBook, { patches }: Changes): Uint8Array {

@@ -19,6 +19,8 @@ export type Outcome =
 export interface RecalculateOptions {
   /** Every formula, not only ours and what depends on them. */
   readonly all: boolean;
+  /** Told now and then how many formulas are behind, of how many. */
+  readonly onProgress?: (done: number, of: number) => void;
 }
 
 export interface Recalculation {
@@ -28,11 +30,13 @@ export interface Recalculation {
   readonly magnitudeOf: (node: FormulaNode) => number;
 }
 
+const PROGRESS_EVERY = 100;
+
 /** Works formulas out, each after all that it reads. */
 export async function recalculate(
   book: LoadedBook,
   specs: readonly FunctionSpec[],
-  { all }: RecalculateOptions,
+  { all, onProgress }: RecalculateOptions,
 ): Promise<Recalculation> {
   const nodes = nodesOf(book);
   const { nodes: ordered, reads, circular } = orderOf(nodes);
@@ -56,7 +60,8 @@ export async function recalculate(
   const wanted = new Set<FormulaNode>();
   const keptBecause = new Map<FormulaNode, string>();
   const outcomes: Outcome[] = [];
-  for (const node of ordered) {
+  for (const [done, node] of ordered.entries()) {
+    if (done % PROGRESS_EVERY === 0) onProgress?.(done, ordered.length);
     const before = reads[node.index] ?? [];
     if (!all && !node.prepared.isOurs && !before.some((other) => wanted.has(other))) continue;
     wanted.add(node);
