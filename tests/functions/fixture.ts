@@ -28,7 +28,7 @@ export interface Fixture {
   readonly cases: readonly [Case, ...Case[]];
   /** Units of the results, in order, where they are numbers; the last holds for the rest. */
   readonly results: readonly Quantity[];
-  /** A table whose columns hold several quantities, each with its unit beside it: °F has a test of its own. */
+  /** A table with a header whose columns hold several quantities, each with its unit beside it: °F has a test of its own. */
   readonly mixed?: true;
   /** What else is given in tests of an argument that plays no part in the first case. */
   readonly around?: Readonly<Record<string, Given>>;
