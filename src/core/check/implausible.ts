@@ -78,7 +78,7 @@ function airAboveReference({ readings, hottest, isSingle, row, radiometry }: Row
 }
 
 /** Between two times, of which one or both may carry a day; without, over midnight too. */
-export function minutesApart(one: number | undefined, other: number | undefined): number | undefined {
+function minutesApart(one: number | undefined, other: number | undefined): number | undefined {
   if (one === undefined || other === undefined) return undefined;
   if (one >= 1 && other >= 1) return Math.abs(one - other) * MINUTES_A_DAY;
   const apart = Math.abs((one % 1) - (other % 1));

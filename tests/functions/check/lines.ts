@@ -202,6 +202,19 @@ export const IMPLAUSIBLE_LINES: readonly Check[] = [
     off: { time: "08:52", amps_time: "09:03" },
     inside: { time: "08:52", amps_time: "09:02" },
   },
+  ...(
+    [
+      ["over midnight", "23:55", "00:06", "00:05"],
+      ["with the day beside one of them", "2026-03-11 08:52", "09:03", "09:02"],
+      ["with both days", "2026-03-11 08:52", "2026-03-11 09:03", "2026-03-11 09:02"],
+    ] as const
+  ).map(([how, time, off, inside]): Check => ({
+    line: `currents from the image, ${how}`,
+    finding: "implausible amps_time",
+    what: /^currents read 11 min from the image$/,
+    off: { time, amps_time: off },
+    inside: { time, amps_time: inside },
+  })),
   {
     line: "a minus where there can be none",
     finding: "implausible amps_left",
