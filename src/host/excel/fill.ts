@@ -3,8 +3,9 @@
 import { isCellError, type Cell } from "../../functions/contract.js";
 import type { ColumnDescription, FormSheet, NotesSheet, TableSheet } from "../../templates/contract.js";
 import type { TableInfo } from "../port.js";
-import { excelFormula } from "./formula.js";
-import { isFormula, tableOn, type SheetPlan } from "./plan.js";
+import { excelFormula } from "../described-formula.js";
+import { isFormula, tableOn } from "../described-table.js";
+import type { SheetPlan } from "./plan.js";
 
 const tones = { ink: "#1d2430", muted: "#5b6472", accent: "#0b5c63", input: "#eef4f1", computed: "#f4f1ea" };
 /** Pixels of a description in the points that Excel takes. */

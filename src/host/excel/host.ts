@@ -11,7 +11,7 @@ import { cellOf, readCells } from "./cells.js";
 import { enterAgain } from "./enter-again.js";
 import { explain, stillSays } from "./explain.js";
 import { fold, folding } from "./folding.js";
-import { excelFormula } from "./formula.js";
+import { excelFormula } from "../described-formula.js";
 import { makeBook } from "./make-book.js";
 import type { KeptMessages } from "./messages.js";
 import { onExcel } from "./events.js";

@@ -1,9 +1,8 @@
 /** Where a description's sheets stand in Excel: pure arithmetic. Above a table: group names, units, headers. */
-import type { Cell } from "../../functions/contract.js";
 import type { BookDescription, FormSheet, NotesSheet, TableSheet } from "../../templates/contract.js";
 import type { TableInfo } from "../port.js";
-import { columnInfo, unitsOf } from "../records.js";
-import { excelFormula } from "./formula.js";
+import { excelFormula } from "../described-formula.js";
+import { isFormula, tableInfo, tableOn } from "../described-table.js";
 import type { Memory } from "./memory.js";
 
 export interface SheetPlan<Sheet = FormSheet | TableSheet | NotesSheet> {
@@ -43,32 +42,6 @@ export function planBook(book: BookDescription, taken: readonly string[]): BookP
       );
   });
   return { sheets, tables, memory: memoryOf(sheets, tables), unresolved };
-}
-
-export function isFormula(cell: Cell): cell is string {
-  return typeof cell === "string" && cell.startsWith("=");
-}
-
-export function tableOn(tables: readonly TableInfo[], sheet: string): string | undefined {
-  return tables.find((table) => table.sheet === sheet)?.name;
-}
-
-function tableInfo(name: string, sheet: TableSheet): TableInfo {
-  const headerRow = sheet.heading.length + 2;
-  const columns = [
-    ...sheet.columns.map((column, at) => columnInfo(column, at, false)),
-    ...sheet.computed.map((column, at) => columnInfo(column, sheet.columns.length + 1 + at, true)),
-  ];
-  const lastRow = headerRow + Math.max(1, sheet.rows.length);
-  return {
-    name: sheet.tableName,
-    sheet: name,
-    headerRow,
-    firstRow: headerRow + 1,
-    lastRow,
-    columns,
-    units: unitsOf(columns),
-  };
 }
 
 function memoryOf(sheets: readonly SheetPlan[], tables: readonly TableInfo[]): Memory {

@@ -1,7 +1,7 @@
-/** A description's formula as Excel is given it: typed columns by their table, computed ones by their spill. */
-import type { TableInfo } from "../port.js";
-import { tokenize } from "../tokens.js";
-import { localAddress } from "./address.js";
+/** A description's formula as Excel reads it: typed columns by their table, computed ones by their spill. */
+import { columnLetters } from "./embedded/structured.js";
+import type { TableInfo } from "./port.js";
+import { tokenize } from "./tokens.js";
 
 export interface ExcelFormula {
   readonly formula: string;
@@ -51,5 +51,5 @@ function quoteHeader(header: string): string {
 }
 
 function fixed(row: number, column: number): string {
-  return localAddress({ row, column }).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
+  return `$${columnLetters(column)}$${row + 1}`;
 }
