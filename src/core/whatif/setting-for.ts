@@ -27,7 +27,7 @@ export const LEVEL = 1e-9;
 const noAnswer = (hint: Hint): GreybodyError => new GreybodyError({ code: "NO_SOLUTION", argument: "target", hint });
 
 /** A fraction that misses an end by no more than rounding is that end. */
-export function onEnd(value: number, { min, max }: Range): number {
+function onEnd(value: number, { min, max }: Range): number {
   if (max !== undefined && value > max && value - max <= SUM_SLACK) return max;
   if (min !== undefined && value < min && min - value <= SUM_SLACK) return min;
   return value;
