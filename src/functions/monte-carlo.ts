@@ -101,7 +101,7 @@ export const MONTE_CARLO: FunctionSpec = {
   shape: "set",
   example: {
     formula: "=GREY.MONTE_CARLO({58,0.85,22,0.98,20},{0.5,0.02,1,0.005,1})",
-    shows: "64.1, 1.0, 62.2, 66.3, 0",
+    shows: "64.2, 1.0, 62.2, 66.2, 0",
   },
   sources: ["jcgm-101-2008", "blackman-vigna-2018"],
   evaluate: guarded(evaluate),
