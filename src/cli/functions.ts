@@ -1,5 +1,5 @@
 import { sourcesInWords } from "../functions/about.js";
-import type { FunctionSpec } from "../functions/contract.js";
+import type { ArgumentSpec, FunctionSpec } from "../functions/contract.js";
 import { argumentFacts, NAMESPACE, signature } from "../functions/describe.js";
 import { nearest } from "../core/nearest.js";
 import { UsageError } from "./usage.js";
@@ -32,14 +32,26 @@ function help(spec: FunctionSpec): string {
     const facts = argumentFacts(argument).join("; ");
     return `  ${argument.name.padEnd(width)}  ${argument.help} (${facts})`;
   });
+  const columns = spec.args.flatMap((argument) => columnsOf(argument));
   return [
     signature(spec),
     `  ${spec.summary}`,
     ...section("Arguments", args),
+    ...columns,
     ...section("Gives", [`  ${spec.returns}`]),
     ...section("Example", [`  ${spec.example.formula}  →  ${spec.example.shows}`]),
     ...section("Sources", spec.sources.length === 0 ? [] : [`  ${sourcesInWords(spec.sources)}`]),
   ].join("\n");
+}
+
+/** What the columns of a range are, where each has a meaning of its own. */
+function columnsOf({ name, columns = [] }: ArgumentSpec): string[] {
+  const width = Math.max(0, ...columns.map((column) => column.name.length));
+  const lines = columns.map((column) => {
+    const facts = argumentFacts(column).filter((fact) => fact !== "may be left out");
+    return `  ${column.name.padEnd(width)}  ${column.help}${facts.length === 0 ? "" : ` (${facts.join("; ")})`}`;
+  });
+  return section(`Columns of ${name}`, lines);
 }
 
 function section(title: string, lines: readonly string[]): string[] {

@@ -11,7 +11,8 @@ export interface CheckColumn extends ArgumentSpec {
 type More = Partial<Pick<CheckColumn, "choices" | "zeroIsBlank" | "from">>;
 
 function column(name: string, quantity: Quantity, help: string, more: More = {}): CheckColumn {
-  const range = COLUMN_LIMITS[name];
+  // The days that a sheet can count are no help to anybody.
+  const range = quantity === "date" ? undefined : COLUMN_LIMITS[name];
   return { name, quantity, help, optional: true, ...(range && { range }), ...more };
 }
 

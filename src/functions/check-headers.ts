@@ -58,9 +58,9 @@ export function readHeaders(spec: ArgumentSpec, grid: Grid, rows: Grid): Headers
 
 function noneKnown(spec: ArgumentSpec, names: readonly Cell[]): CellError {
   const typed = names.map((cell) => `"${isNoWord(cell) ? "" : cellText(cell)}"`).join(", ");
-  const some = CHECK_COLUMNS.slice(0, 8).map(({ name }) => name);
+  const all = CHECK_COLUMNS.map(({ name }) => name).join(", ");
   return {
     error: "#VALUE!",
-    message: `${spec.name}: none of ${typed} is a name that is read. There are ${some.join(", ")} and others, in any order.`,
+    message: `${spec.name}: none of ${typed} is a name that is read. There are, in any order, ${all}.`,
   };
 }

@@ -58,7 +58,7 @@ export interface ArgumentSpec {
   readonly soughtBy?: string;
   /** Taken whole: a range is one value (response table, criteria, phases), never broadcast. */
   readonly whole?: boolean;
-  /** What the columns of a range taken whole are, in order, each read as an argument of that name. */
+  /** What the columns of a range taken whole are, in order (of CHECK in that of its headers), each read as an argument of that name. */
   readonly columns?: readonly ArgumentSpec[];
 }
 

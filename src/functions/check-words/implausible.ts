@@ -28,7 +28,7 @@ export const IMPLAUSIBLE_WORDS: WordsOfFindings = {
     "Type a fraction from 0 to 1.",
   ),
   "out-of-range": told(
-    ({ column, typed, allowed }) => `${column} ${typed()} cannot be: ${allowed()}`,
+    ({ column, typed, allowed }) => `${column} ${typed()} cannot be${allowed()}`,
     "Nothing is worked out from it.",
     "Check the value, its unit and its column.",
   ),

@@ -7,7 +7,7 @@ export const ROUTE_WORDS: WordsOfFindings = {
   "not-read": told(
     ({ column, text }) => `not read: ${column}${meant(text("nearest"))}`,
     "Nothing is checked in it.",
-    "Give the column its name; the names stand in the help of CHECK.",
+    'Give the column its name; =GREY.CHECK("?","?") lists those that are read.',
   ),
   "no-name": told(
     ({ text }) => `not read: column ${text("place")}, which has no name`,

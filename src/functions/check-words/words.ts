@@ -17,7 +17,7 @@ export interface CheckWords {
   readonly day: (name: string) => string;
   /** The value in the unit of the finding's own column. */
   readonly typed: () => string;
-  /** What that column may hold. */
+  /** What that column may hold, after a colon; nothing where it has no range. */
   readonly allowed: () => string;
 }
 
@@ -56,7 +56,7 @@ export function wordsOf({ column, values = {} }: Finding, units: Units): CheckWo
     speed: inUnit("speed", (value) => decimals(value, 1)),
     day: (name) => dayInWords(number(name)),
     typed: () => inUnit(quantity, readable)("value"),
-    allowed: () => (spec?.range ? rangeInWords(spec.range, unitOf(quantity, units)) : ""),
+    allowed: () => (spec?.range ? `: ${rangeInWords(spec.range, unitOf(quantity, units))}` : ""),
   };
 }
 

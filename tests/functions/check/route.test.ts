@@ -138,7 +138,7 @@ describe("names", () => {
 
   test("none that is known is an error", () => {
     expect(message([["a", "b"]], [[1, 2]])).toMatch(
-      /^#VALUE! headers: none of "a", "b" is a name that is read\. There are asset_id, status,/,
+      /^#VALUE! headers: none of "a", "b" is a name that is read\. There are, in any order, asset_id, status,/,
     );
   });
 
