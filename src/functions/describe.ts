@@ -11,6 +11,11 @@ export function signature(spec: FunctionSpec): string {
   return `${NAMESPACE}.${spec.name}(${args.join(", ")})`;
 }
 
+/** True where a call may leave the argument out: always, or where another one names it as what is sought. */
+export function mayBeLeftOut({ optional, soughtBy }: ArgumentSpec): boolean {
+  return optional === true || soughtBy !== undefined;
+}
+
 /** Unit and range, choices, default of an argument, in words: said once, for pane, command line, README and Excel. */
 export function argumentFacts(argument: ArgumentSpec, units: Units = "C"): string[] {
   const unit = unitOf(argument.quantity, units);
@@ -19,6 +24,7 @@ export function argumentFacts(argument: ArgumentSpec, units: Units = "C"): strin
   if (argument.choices) facts.push(argument.choices.map((choice) => `"${choice}"`).join(", "));
   if (argument.default !== undefined)
     facts.push(`default ${typeof argument.default === "string" ? `"${argument.default}"` : argument.default}`);
-  else facts.push(argument.optional === true ? "may be left out" : "required");
+  else if (argument.optional === true) facts.push("may be left out");
+  else facts.push(argument.soughtBy === undefined ? "required" : `required unless ${argument.soughtBy} names it`);
   return facts.filter((fact) => fact !== "");
 }

@@ -15,7 +15,7 @@ function settingArgument(choices: readonly string[]): ArgumentSpec {
   return {
     name: "setting",
     quantity: "text",
-    help: "which argument is sought; its own place may be empty and is not looked at",
+    help: "which argument is sought; its own place is not looked at",
     choices,
   };
 }

@@ -1,6 +1,6 @@
 import { catalogue } from "../../functions/catalogue.js";
 import type { FunctionSpec } from "../../functions/contract.js";
-import { argumentFacts } from "../../functions/describe.js";
+import { argumentFacts, mayBeLeftOut } from "../../functions/describe.js";
 
 /** The contents of functions.json: what Excel asks to know about each function before it runs. */
 export function metadata(base: string): object {
@@ -19,7 +19,7 @@ function describe(spec: FunctionSpec, base: string): object {
       description: [argument.help, ...argumentFacts(argument)].join("; "),
       type: "any",
       dimensionality: "matrix",
-      ...(argument.optional === true ? { optional: true } : {}),
+      ...(mayBeLeftOut(argument) ? { optional: true } : {}),
     })),
     result: { type: "any", dimensionality: "matrix" },
     // The pane shows what a function says beside the cell that shows the error.

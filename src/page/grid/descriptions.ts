@@ -2,7 +2,7 @@
 import { BooleanNumber } from "@univerjs/core";
 import { FunctionType, type IFunctionInfo } from "@univerjs/engine-formula";
 import type { FunctionSpec } from "../../functions/contract.js";
-import { argumentFacts, NAMESPACE } from "../../functions/describe.js";
+import { argumentFacts, mayBeLeftOut, NAMESPACE } from "../../functions/describe.js";
 
 export function functionDescriptions(specs: readonly FunctionSpec[]): IFunctionInfo[] {
   return specs.map((spec) => ({
@@ -14,7 +14,7 @@ export function functionDescriptions(specs: readonly FunctionSpec[]): IFunctionI
       name: argument.name,
       detail: [argument.help, ...argumentFacts(argument)].join(" · "),
       example: argument.default === undefined ? "" : String(argument.default),
-      require: argument.optional === true ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+      require: mayBeLeftOut(argument) ? BooleanNumber.FALSE : BooleanNumber.TRUE,
       repeat: BooleanNumber.FALSE,
     })),
   }));

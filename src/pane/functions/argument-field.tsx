@@ -2,7 +2,7 @@
 import { Field, Input } from "@fluentui/react-components";
 import { type ReactElement, useId } from "react";
 import type { ArgumentSpec } from "../../functions/contract.js";
-import { argumentFacts } from "../../functions/describe.js";
+import { argumentFacts, mayBeLeftOut } from "../../functions/describe.js";
 import type { Units } from "../../functions/units.js";
 
 interface FieldProps {
@@ -14,11 +14,11 @@ interface FieldProps {
 
 export function ArgumentField({ argument, units, value, change }: FieldProps): ReactElement {
   const listId = useId();
-  const { name, help, choices, optional } = argument;
+  const { name, help, choices } = argument;
   return (
     <Field
       label={name}
-      required={optional !== true}
+      required={!mayBeLeftOut(argument)}
       hint={
         <>
           {help}
