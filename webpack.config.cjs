@@ -97,7 +97,13 @@ function browser(name, mode, entry, output, optimization) {
       chunkFilename: "parts/[name].js",
       ...output,
     },
-    resolve: { ...config.resolve, alias: { "@fluentui/react-icons$": from("src/scripts/fluent-icons.mjs") } },
+    resolve: {
+      ...config.resolve,
+      alias: {
+        "@fluentui/react-icons$": from("src/scripts/fluent-icons.mjs"),
+        "@stdlib/assert-has-generator-support$": from("src/scripts/has-generators.cjs"),
+      },
+    },
     module: {
       ...config.module,
       rules: [

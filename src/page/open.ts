@@ -10,6 +10,7 @@ import { bookSnapshot } from "./book/snapshot.js";
 import { refuseBeyondSheet } from "./edit/beyond.js";
 import { offerChoices } from "./edit/choices.js";
 import { copySpills } from "./edit/copying.js";
+import { goFarByKey } from "./edit/far-keys.js";
 import { type FirstSay, takeFirstSay } from "./edit/first-say.js";
 import { askBeforeLeaving } from "./edit/leaving.js";
 import { lockWorkedOutCells } from "./edit/locks.js";
@@ -140,5 +141,6 @@ function attachShowing(book: LiveBook, messages: Messages, stage: HTMLElement): 
   explainOnHover(book, messages, stage);
   fitNumbers(book, measureCells);
   keepInView(book, stage);
+  goFarByKey(book, stage);
   followTheme(book, tintCells(book));
 }

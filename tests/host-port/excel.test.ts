@@ -1,6 +1,8 @@
 /** The port that Excel carries, over a fake that is as strict as Excel is about loading, and counts the syncs. */
 import type { HostPort } from "../../src/host/port.js";
 import { excelHost } from "../../src/host/excel/host.js";
+import { findingsOf } from "../../src/pane/check/findings.js";
+import { look } from "../../src/pane/look/points.js";
 import { newRoute } from "../../src/templates/new.js";
 import { demoRoute } from "../../src/templates/route/demo/route.js";
 import { KeptMessages } from "../../src/host/excel/messages.js";
@@ -9,7 +11,7 @@ import { BookModel } from "../support/excel-fake/model.js";
 import { workbook, type Events } from "../support/excel-fake/workbook.js";
 import { metric } from "./books.js";
 import { holdsThePort } from "./contract.js";
-import type { Operations, Subject } from "./subject.js";
+import { value, type Operations, type Subject } from "./subject.js";
 
 /** Waits that an operation may cost, over three sheets; on the web each is a way to the server and back. */
 const mostSyncs: Readonly<Record<string, number>> = {
@@ -140,6 +142,35 @@ describe("Excel alone", () => {
       expect(formulas.some((formula) => /'Route'!\$[A-Z]+\$\d+#/.test(formula))).toBe(true);
     },
   );
+
+  test("a new route in °F: made, filled, read for Check and Look, gone to, within its syncs", async () => {
+    const { model, port: plain, syncs, tell } = open();
+    const port = counted(plain, syncs);
+    await port.makeBook(
+      newRoute({ kind: "electrical", title: "Route", units: "F", rows: 50, criteria: "NETA-100.18" }),
+    );
+    model.sheets.shift();
+    const [table] = await value(port.tables());
+    expect([table!.name, table!.units, table!.lastRow - table!.firstRow + 1]).toEqual(["Readings", "F", 50]);
+    const column = (key: string): number => table!.columns.find((one) => one.key === key)!.column;
+    for (let row = 0; row < 50; row++) {
+      model.sheet("Route")!.enter(table!.firstRow + row, column("asset_id"), `Q${row}`);
+      model.sheet("Route")!.enter(table!.firstRow + row, column("left"), String(100 + row));
+    }
+    model.recalculate();
+    tell("calculated");
+    const route = await value(port.readTable("Readings"));
+    expect(route.rows.map(({ asset_id, left }) => [asset_id, left])).toEqual(
+      Array.from({ length: 50 }, (_, row) => [`Q${row}`, 100 + row]),
+    );
+    const fields = await value(port.fields());
+    expect(fields.find(({ name }) => name === "job_criteria")?.value).toBe("NETA-100.18");
+    // What Check and Look read of it; the fake works no long formula out, and says so in the place of findings.
+    expect(findingsOf(route, fields).map(({ what }) => what)).toContain("Not worked out by the fake");
+    expect(look(route).points).toEqual([]);
+    await value(port.goTo({ sheet: "Route", row: table!.firstRow + 7, column: column("left") }));
+    expect(await value(port.selected())).toMatchObject({ header: "left", unit: "°F", value: 107, row: { index: 7 } });
+  });
 
   test("gives a sheet another name where its own is taken", async () => {
     const { port } = open();

@@ -79,7 +79,8 @@ function settleTable(book: LiveBook, table: TableLayout, before: BodyRows, info:
     host.mutate(tableRange(table, grown), tableRange(table, now));
     host.write(table.id, grownRows(book, table, now.lastRow, last));
     followTable(book, table, { from: now, to: grown }, host);
-    host.write(table.id, anchorCells(book, table));
+    // Of a list with a single row the others' formulas name that one cell, which is followed by nothing.
+    for (const each of book.tables) host.write(each.id, anchorCells(book, each));
   } else if (structural.includes(info.id)) {
     const shift = insertedAtTop(info, before, now);
     if (shift !== undefined) followTable(book, table, shift, host);
