@@ -16,15 +16,12 @@ if (executablePath === undefined) fail("no browser was found.");
 mkdirSync(folder, { recursive: true });
 
 const desk = { width: 1440, height: 900 };
-const looks = [
-  ["desk-light", { viewport: desk }],
-  ["desk-dark", { viewport: desk, colorScheme: "dark" }],
-  ["desk-forced", { viewport: desk, forcedColors: "active" }],
-  ["tablet-light", { viewport: { width: 820, height: 1180 } }],
-  ["phone-420-light", { viewport: { width: 420, height: 860 } }],
-  ["phone-420-dark", { viewport: { width: 420, height: 860 }, colorScheme: "dark" }],
-  ["phone-320-light", { viewport: { width: 320, height: 640 } }],
-];
+const sizes = { desk, "phone-420": { width: 420, height: 860 }, "phone-320": { width: 320, height: 640 } };
+const colours = { light: {}, dark: { colorScheme: "dark" }, forced: { forcedColors: "active" } };
+const looks = Object.entries(sizes).flatMap(([size, viewport]) =>
+  Object.entries(colours).map(([colour, options]) => [`${size}-${colour}`, { viewport, ...options }]),
+);
+looks.push(["tablet-light", { viewport: { width: 820, height: 1180 } }]);
 
 const { server, address } = await serve();
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
@@ -42,14 +39,9 @@ async function pictures(name, options) {
   const shot = (what) => page.screenshot({ path: path.join(folder, `${name}-${what}.png`) });
   await shot("1-open");
   const narrow = options.viewport.width < 900;
-  if (narrow) {
-    await page.getByRole("button", { name: "Panel" }).click();
-    await page.waitForTimeout(400);
-    await shot("2-panel");
-    await page.keyboard.press("Escape");
-  } else {
-    for (const way of ["Start", "Check", "Look", "Functions", "Sources"]) await paneShot(page, shot, way);
-  }
+  for (const way of ["Start", "Check", "Look", "Functions", "Sources"]) await paneShot(page, shot, way, narrow);
+  if (narrow) await page.keyboard.press("Escape");
+  else await widePane(page, shot);
   await page.evaluate(() => globalThis.greybody.select("Route", "B8"));
   await page.locator(".gb-choice-button").click();
   await page.waitForTimeout(300);
@@ -66,11 +58,23 @@ async function pictures(name, options) {
 }
 
 /** One way of the pane, for a row that has something to say. */
-async function paneShot(page, shot, way) {
+async function paneShot(page, shot, way, narrow) {
   await page.evaluate(() => globalThis.greybody.select("Route", "G8"));
+  const panel = page.getByRole("complementary", { name: "Pane" });
+  if (narrow && !(await panel.isVisible())) await page.getByRole("button", { name: "Panel" }).click();
   await page.getByRole("tab", { name: way, exact: true }).click();
   await page.waitForTimeout(400);
   await shot(`2-${way.toLowerCase()}`);
+}
+
+/** Drawn as wide as it goes, its ways are a list. */
+async function widePane(page, shot) {
+  await page.getByRole("tab", { name: "Look", exact: true }).click();
+  const edge = page.getByRole("separator", { name: "Width of the pane" });
+  await edge.press("End");
+  await page.waitForTimeout(500);
+  await shot("2-wide");
+  await edge.dblclick();
 }
 
 /** What the route works out, from the rises over similar to the grade as found with its U, with the panel beside it. */
