@@ -1,3 +1,5 @@
+import { CHECK_RULES } from "../data/check-rules.js";
+import type { CheckRule } from "../data/check-rules.js";
 import { FIGURES } from "../data/figures.js";
 import { INTERVALS } from "../data/intervals.js";
 import { PRIORITY_MATRICES } from "../data/priorities.js";
@@ -18,12 +20,13 @@ const sentences = (...parts: readonly (string | undefined)[]): string =>
     .map((part) => part?.replace(/\.$/, ""))
     .join("; ");
 
-const ruleLine = ([name, rule]: readonly [string, Rule]): Line => [
-  `rule: ${name.replaceAll("_", " ")}`,
-  rule.value,
-  plain(rule.unit),
-  sentences(rule.what, provenanceInWords(rule)),
-];
+const ruleLines = (of: string, rules: Readonly<Record<string, Rule | CheckRule>>): Line[] =>
+  Object.entries(rules).map(([name, rule]) => [
+    `${of}: ${name.replaceAll("_", " ")}`,
+    rule.value,
+    plain(rule.unit),
+    sentences(rule.what, provenanceInWords(rule)),
+  ]);
 
 const WAVES = { long: "long wave", short: "short wave" };
 const rangeInWords = ({ band, what, low, high }: WindowRange): string => `${WAVES[band]} ${what} ${span(low, high)}`;
@@ -49,7 +52,8 @@ function windowLine({ material, note, ranges }: WindowMaterial): Line {
 /** Rules, figures of machines, windows, intervals and priorities: each number that no other function's table shows. */
 export function dataLines(): Line[] {
   return [
-    ...Object.entries(RULES).map(ruleLine),
+    ...ruleLines("rule", RULES),
+    ...ruleLines("check", CHECK_RULES),
     ...INTERVALS.map((set): Line => [
       `intervals ${set.name}`,
       set.months.join("; "),

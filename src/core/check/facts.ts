@@ -9,7 +9,6 @@ import type { Placed, RowSettings } from "./radiometry.js";
 import { isBareMetal } from "./surface.js";
 
 export const PHASES = ["left", "middle", "right"] as const;
-export type Phase = (typeof PHASES)[number];
 
 export interface LoadShare {
   readonly column: string;
