@@ -1,6 +1,6 @@
 /**
- * `node src/scripts/screenshot.mjs FOLDER [--readme]`: pictures of the built page in every look, for a person to judge;
- * with --readme the README's picture (workbooks/page.png) as well. Needs `npm run build` and a browser.
+ * `node src/scripts/screenshot.mjs FOLDER [--only phone-320] [--readme]`: pictures of the built page in every look, or in
+ * those whose name begins so, for a person to judge; with --readme the README's picture (workbooks/page.png) as well. Needs `npm run build` and a browser.
  */
 import { spawn } from "node:child_process";
 import { mkdirSync } from "node:fs";
@@ -15,6 +15,8 @@ if (folder === undefined || folder.startsWith("--")) fail("say the folder for th
 if (executablePath === undefined) fail("no browser was found.");
 mkdirSync(folder, { recursive: true });
 
+const at = process.argv.indexOf("--only");
+const only = at < 0 ? "" : (process.argv[at + 1] ?? "");
 const desk = { width: 1440, height: 900 };
 const sizes = { desk, "phone-420": { width: 420, height: 860 }, "phone-320": { width: 320, height: 640 } };
 const colours = { light: {}, dark: { colorScheme: "dark" }, forced: { forcedColors: "active" } };
@@ -26,7 +28,7 @@ looks.push(["tablet-light", { viewport: { width: 820, height: 1180 } }]);
 const { server, address } = await serve();
 const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
 try {
-  for (const [name, options] of looks) await pictures(name, options);
+  for (const [name, options] of looks) if (name.startsWith(only)) await pictures(name, options);
   if (process.argv.includes("--readme")) await readmePicture();
 } finally {
   await browser.close();
@@ -60,7 +62,7 @@ async function pictures(name, options) {
 /** One way of the pane, for a row that has something to say. */
 async function paneShot(page, shot, way, narrow) {
   await page.evaluate(() => globalThis.greybody.select("Route", "G8"));
-  const panel = page.getByRole("complementary", { name: "Pane" });
+  const panel = page.getByRole("complementary", { name: "Pane", exact: true });
   if (narrow && !(await panel.isVisible())) await page.getByRole("button", { name: "Panel" }).click();
   await page.getByRole("tab", { name: way, exact: true }).click();
   await page.waitForTimeout(400);
