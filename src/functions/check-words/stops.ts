@@ -34,7 +34,8 @@ export const STOP_WORDS: WordsOfFindings = {
     "Have the currents of all phases read, at the same load.",
   ),
   "load-below-least": told(
-    ({ percent }) => `load only ${percent("ratio")} of the expected maximum`,
+    ({ percent, number }) =>
+      number("ratio") === "0" ? "no current" : `load only ${percent("ratio")} of the expected maximum`,
     ({ percent }) => `Below ${percent("least")} a rise is not projected, and a small one proves nothing.`,
     "Look again at a higher load.",
   ),

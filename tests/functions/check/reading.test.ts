@@ -53,6 +53,19 @@ describe("rows with nothing typed", () => {
   });
 });
 
+test("of what was not inspected wind and load are not asked, what cannot be still is", () => {
+  const row = { asset_id: "Q1", status: "not inspected", reason: "locked", time: 0.4, wind: 9, minutes_door_open: 20 };
+  expect(check([row]).texts).toEqual([""]);
+  expect(check([{ ...row, humidity: 0.5 }]).texts).toEqual(["Implausible: humidity 0.5 %."]);
+  expect(check([{ ...row, status: "no exception", view: "indirect" }]).texts).toEqual([
+    "Stop: wind 9 m/s at the target. Caution: door open for 20 min.",
+  ]);
+});
+
+test("no current at all is told as such", () => {
+  expect(against({ amps_left: 0, amps_middle: 0, amps_right: 0 })).toEqual(["stop amps_right: no current"]);
+});
+
 test("a sheet of single points asks for a reading, not for phases", () => {
   const point = {
     asset_id: "P-102A",
