@@ -54,12 +54,13 @@ export function changesOf(
     const { node } = outcome;
     const sheet = book.sheets[node.sheet.index]!;
     if (outcome.status === "kept") {
-      const { value } = node.cell;
       const { reason } = outcome;
-      cells.push({ ...told(node, node.cell.row, node.cell.column, value, value), status: "kept", reason });
+      for (const { row, column, value } of node.run?.cells ?? [node.cell]) {
+        cells.push({ ...told(node, row, column, value, value), status: "kept", reason });
+      }
       continue;
     }
-    const magnitude = magnitudeOf(node);
+    let magnitude: number | undefined;
     const grown = extentOf(outcome, sheet);
     for (let r = 0; r < grown.rows; r++) {
       for (let c = 0; c < grown.columns; c++) {
@@ -69,7 +70,7 @@ export function changesOf(
         const answer = grown.blocked ?? grown.answer(r, c);
         const fresh = toSaved(answer);
         const isAnchor = r === 0 && c === 0;
-        const isSame = isEqual(stored, fresh, tolerance, magnitude);
+        const isSame = isEqual(stored, fresh, tolerance, () => (magnitude ??= magnitudeOf(node)));
         const line = told(node, row, column, stored, fresh);
         const reason = isCellError(answer) && answer.message !== "" ? { reason: answer.message } : {};
         cells.push({ ...line, status: isSame ? "same" : "changed", ...(isSame ? {} : reason) });
@@ -144,23 +145,24 @@ function extentOf(outcome: Outcome & { status: "computed" }, sheet: LoadedSheet)
 }
 
 function told(
-  { sheet, formula }: FormulaNode,
+  { sheet, cell, formula: written, run }: FormulaNode,
   row: number,
   column: number,
   stored: SavedValue,
   recalculated: SavedValue,
 ): Omit<CellReport, "status"> {
+  const formula = run ? run.textAt(row - cell.row) : written;
   const difference = typeof stored === "number" && typeof recalculated === "number" ? recalculated - stored : null;
   return { sheet: sheet.name, cell: `${columnLetters(column)}${row + 1}`, formula, stored, recalculated, difference };
 }
 
 const toSaved = (cell: Cell): SavedValue => (isCellError(cell) ? { error: cell.error } : cell);
 
-function isEqual(stored: SavedValue, fresh: SavedValue, tolerance: number, magnitude: number): boolean {
+function isEqual(stored: SavedValue, fresh: SavedValue, tolerance: number, magnitude: () => number): boolean {
   if (typeof stored === "number" && typeof fresh === "number") {
     const difference = Math.abs(stored - fresh);
     return (
-      difference <= tolerance * Math.max(Math.abs(stored), Math.abs(fresh)) || difference <= CANCELLATION * magnitude
+      difference <= tolerance * Math.max(Math.abs(stored), Math.abs(fresh)) || difference <= CANCELLATION * magnitude()
     );
   }
   if (stored !== null && fresh !== null && typeof stored === "object" && typeof fresh === "object") {

@@ -1,13 +1,15 @@
 /** Recalculates a workbook's bytes: only saved values change, every other byte of every other part stays. */
 import type { FunctionSpec } from "../../../functions/contract.js";
 import { patchSheet } from "../sheet/patch.js";
-import type { FileCell } from "../sheet/scan.js";
+import type { Patch } from "../sheet/patch.js";
+import { scanSheet } from "../sheet/scan.js";
 import { decodeXml } from "../xml/read.js";
 import { changesOf, DEFAULT_TOLERANCE } from "./changes.js";
 import type { CellReport, Changes } from "./changes.js";
 import { loadBook } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
 import { recalculate } from "./recalculate.js";
+import type { Outcome } from "./recalculate.js";
 
 export interface FileRecalculation {
   /** The workbook with new saved values; the very bytes that came in where nothing changes. */
@@ -33,33 +35,23 @@ export async function recalculateFile(
   const book = loadBook(bytes);
   const { outcomes, magnitudeOf } = await recalculate(book, specs, { all, ...(onProgress ? { onProgress } : {}) });
   const changes = changesOf(book, outcomes, tolerance, magnitudeOf);
-  return { bytes: written(bytes, book, changes), cells: changes.cells, formulas: outcomes.length };
+  return { bytes: written(bytes, book, changes), cells: changes.cells, formulas: countOf(outcomes) };
 }
+
+const countOf = (outcomes: readonly Outcome[]): number =>
+  outcomes.reduce((sum, { node }) => sum + (node.run?.cells.length ?? 1), 0);
 
 function written(bytes: Uint8Array, book: LoadedBook, { patches }: Changes): Uint8Array {
   if (patches.size === 0) return bytes;
   const changed = new Map<string, Uint8Array>();
-  for (const [index, own] of patches) {
-    const sheet = book.sheets[index]!;
-    const { text } = decodeXml(sheet.part, book.pack.bytes(sheet.part));
-    const { prefix, fileRows: rows, dataEnd } = sheet;
-    const patched = patchSheet({ text, prefix, rows, dataEnd, cellsOf: cellsByRow(sheet) }, own);
-    changed.set(sheet.part, new TextEncoder().encode(patched));
-  }
+  for (const [index, own] of patches)
+    changed.set(book.sheets[index]!.part, patchedPart(book, book.sheets[index]!, own));
   return book.pack.write(changed);
 }
 
-function cellsByRow(sheet: LoadedSheet): (row: number) => readonly FileCell[] {
-  let byRow: Map<number, FileCell[]> | undefined;
-  return (row) => {
-    if (!byRow) {
-      byRow = new Map();
-      for (const cell of sheet.cells.values()) {
-        const line = byRow.get(cell.row);
-        if (line) line.push(cell);
-        else byRow.set(cell.row, [cell]);
-      }
-    }
-    return byRow.get(row) ?? [];
-  };
+function patchedPart({ pack }: LoadedBook, { part, cells }: LoadedSheet, patches: readonly Patch[]): Uint8Array {
+  const { text } = decodeXml(part, pack.bytes(part));
+  // Where rows stand is not kept in memory, since few recalculations have to know.
+  const places = scanSheet(part, text, [], { cell: () => undefined, reset: () => undefined });
+  return new TextEncoder().encode(patchSheet({ text, ...places, cellsOf: cells.inRow }, patches));
 }

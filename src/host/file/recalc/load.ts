@@ -8,8 +8,12 @@ import { readWorkbook } from "../package/workbook.js";
 import type { SheetEntry, WorkbookFacts } from "../package/workbook.js";
 import { FileRefused } from "../refusal.js";
 import { scanSheet } from "../sheet/scan.js";
-import type { FileCell, FileRow } from "../sheet/scan.js";
+import type { FileCell } from "../sheet/scan.js";
 import { decodeXml } from "../xml/read.js";
+import { megabytes } from "../zip/limits.js";
+import { MOST_ROWS } from "../formula/segments.js";
+import { CellStore } from "./load-cells.js";
+import type { SheetCells } from "./load-cells.js";
 
 /** Columns of a sheet; a cell's key is row × this + column. */
 export const MOST_COLUMNS = 16_384;
@@ -18,11 +22,11 @@ export const keyOf = (row: number, column: number): number => row * MOST_COLUMNS
 export interface LoadedSheet extends SheetEntry {
   /** Place in the workbook's order, chart sheets counted. */
   readonly index: number;
-  readonly cells: ReadonlyMap<number, FileCell>;
-  readonly fileRows: readonly FileRow[];
-  readonly dataEnd: number;
-  /** Prefix of its elements. */
-  readonly prefix: string;
+  readonly cells: SheetCells;
+  /** Cells with a formula, in the order of the part. */
+  readonly formulaCells: readonly FileCell[];
+  /** Rows that are hidden, from 0. */
+  readonly hiddenRows: readonly number[];
   /** Its part is in UTF-8: else it is read and left as it is. */
   readonly isPatchable: boolean;
   /** One more than the last row and column with a cell. */
@@ -39,55 +43,102 @@ export interface LoadedBook {
   readonly dynamicArrays: ReadonlySet<number>;
 }
 
-/** More cells than this are not held in memory at once. */
-const MOST_CELLS = 6_000_000;
+/** What is held in memory at once, so that a workbook that is taken never needs more than is said in the README. */
+const MOST = {
+  /** Cells without a formula, and so many more for each formula. */
+  constants: 1_000_000,
+  constantsPerFormula: 10,
+  /** Whatever the formulas. */
+  cells: 12_000_000,
+  /** Bytes of a sheet's part, and so many more for each formula. */
+  sheetBytes: 40 * 2 ** 20,
+  sheetBytesPerFormula: 512,
+} as const;
 
 /** @throws FileRefused */
 export function loadBook(bytes: Uint8Array): LoadedBook {
   const pack = new WorkbookPackage(bytes);
   const facts = readWorkbook(pack);
   const strings = facts.sharedStrings ? readSharedStrings(facts.sharedStrings, pack.text(facts.sharedStrings)) : [];
+  if (facts.sharedStrings) pack.forget(facts.sharedStrings);
   const dynamicArrays = facts.metadata
     ? dynamicArrayIndexes(facts.metadata, pack.text(facts.metadata))
     : new Set<number>();
   const tables: TablePosition[] = [];
-  let held = 0;
+  const held = { cells: 0, formulas: 0 };
   const sheets = facts.sheets.map((entry, index): LoadedSheet => {
     if (!entry.isWorksheet) {
       return {
         ...entry,
         index,
-        cells: new Map(),
-        fileRows: [],
-        dataEnd: -1,
-        prefix: "",
+        ...partsOf(new CellStore((cell) => cell).finish()),
+        hiddenRows: [],
         isPatchable: false,
-        rows: 0,
-        columns: 0,
       };
     }
-    const { text, isUtf8 } = decodeXml(entry.part, pack.bytes(entry.part));
-    const { cells, rows: fileRows, dataEnd, prefix } = scanSheet(entry.part, text, strings);
-    held += cells.length;
-    if (held > MOST_CELLS) {
-      throw new FileRefused(`The workbook has more than ${MOST_CELLS} cells, the most that are read. Split it.`);
-    }
+    const { store, hiddenRows, isUtf8 } = loadSheet(pack, entry.part, strings, facts.is1904, held);
     for (const link of pack.relationships(entry.part)) {
       if (link.kind !== "table" || link.isExternal || !pack.has(link.target)) continue;
       const table = readTable(link.target, pack.text(link.target), entry.name);
       if (table) tables.push(table);
     }
-    let [rows, columns] = [0, 0];
-    const byKey = new Map<number, FileCell>();
-    for (const cell of cells) {
-      rows = Math.max(rows, cell.row + 1);
-      columns = Math.max(columns, cell.column + 1);
-      byKey.set(keyOf(cell.row, cell.column), withSerialDate(cell, facts.is1904));
-    }
-    return { ...entry, index, cells: byKey, fileRows, dataEnd, prefix, isPatchable: isUtf8, rows, columns };
+    return { ...entry, index, ...partsOf(store), hiddenRows, isPatchable: isUtf8 };
   });
+  const most = MOST.constants + held.formulas * MOST.constantsPerFormula;
+  if (held.cells - held.formulas > most) {
+    throw new FileRefused(
+      `The workbook has ${held.cells - held.formulas} cells without a formula; at most ${MOST.constants} and ${MOST.constantsPerFormula} more for each formula are read. Split it.`,
+    );
+  }
   return { pack, facts, sheets, tables, dynamicArrays };
 }
+
+const partsOf = (store: CellStore): Pick<LoadedSheet, "cells" | "formulaCells" | "rows" | "columns"> => ({
+  cells: store,
+  formulaCells: store.formulaCells,
+  rows: store.rows,
+  columns: store.columns,
+});
+
+function loadSheet(
+  pack: WorkbookPackage,
+  part: string,
+  strings: readonly string[],
+  is1904: boolean,
+  held: { cells: number; formulas: number },
+): { store: CellStore; hiddenRows: number[]; isUtf8: boolean } {
+  const bytes = pack.bytes(part);
+  requireSize(part, bytes);
+  const { text, isUtf8 } = decodeXml(part, bytes);
+  const store = new CellStore((cell) => {
+    if (cell.row >= MOST_ROWS || cell.column >= MOST_COLUMNS) {
+      throw new FileRefused(`The part ${part} has a cell beyond the last row or column of a sheet: it is damaged.`);
+    }
+    if (held.cells + store.size > MOST.cells) {
+      throw new FileRefused(`The workbook has more than ${MOST.cells} cells, the most that are read. Split it.`);
+    }
+    return withSerialDate(cell, is1904);
+  });
+  const { rows } = scanSheet(part, text, strings, store);
+  const hiddenRows = rows.filter(({ isHidden }) => isHidden).map(({ row }) => row);
+  held.cells += store.size;
+  held.formulas += store.formulaCells.length;
+  return { store: store.finish(), hiddenRows, isUtf8 };
+}
+
+function requireSize(part: string, bytes: Uint8Array): void {
+  if (bytes.length <= MOST.sheetBytes) return;
+  let formulas = 0;
+  for (let i = 1; i < bytes.length; i++) if (bytes[i] === 0x66 && isBeforeName(bytes[i - 1]!)) formulas++;
+  const most = MOST.sheetBytes + formulas * MOST.sheetBytesPerFormula;
+  if (bytes.length <= most) return;
+  throw new FileRefused(
+    `The part ${part} has ${megabytes(bytes.length)}; at most ${megabytes(most)} are read with the formulas it has. Split it.`,
+  );
+}
+
+/** "<f" or "x:f": formulas, with a few too many. */
+const isBeforeName = (byte: number): boolean => byte === 0x3c || byte === 0x3a;
 
 const DAY = 86_400_000;
 

@@ -1,24 +1,30 @@
 /** Every formula of a workbook with what it reads, and which cell belongs to which result. */
-import { Preparer } from "../formula/prepare.js";
+import type { FunctionSpec } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
+import { Preparer } from "../formula/prepare.js";
 import type { PreparedFormula } from "../formula/prepare.js";
-import { moveFormula } from "../formula/segments.js";
 import { parseReference } from "../../reference.js";
 import type { FileCell } from "../sheet/scan.js";
-import { keyOf } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
+import { groupsOf } from "./nodes-groups.js";
+import type { Group } from "./nodes-groups.js";
+import { Lookup } from "./nodes-lookup.js";
+import { LEAST_ROWS, runOf } from "./runs.js";
+import type { Run, RunSetting } from "./runs.js";
 
-/** A formula of the workbook. */
+/** A formula of the workbook, or a run of equal ones. */
 export interface FormulaNode {
   readonly index: number;
   readonly sheet: LoadedSheet;
+  /** Of a run the first. */
   readonly cell: FileCell;
   /** As its cell holds it, followers of shared formulas written out. */
   readonly formula: string;
-  readonly kind: "single" | "array" | "dynamic" | "data table";
+  readonly kind: "single" | "array" | "dynamic" | "data table" | "run";
   /** Cells that its saved result takes up. */
   readonly range: Area;
   readonly prepared: PreparedFormula;
+  readonly run?: Run;
 }
 
 export interface Nodes {
@@ -27,118 +33,90 @@ export interface Nodes {
   readonly at: (sheet: number, row: number, column: number) => FormulaNode | undefined;
   /** The formulas whose results lie in an area, each once. */
   readonly within: (area: Area) => FormulaNode[];
+  /** Prepares the formula of one cell of a run. */
+  readonly prepareOne: (node: FormulaNode, index: number) => PreparedFormula;
 }
 
-const DATA_TABLE: PreparedFormula = {
+/** More cells than this no formula's result takes up: an array of whole columns is a slip. */
+const MOST_RESULT_CELLS = 2_000_000;
+
+const kept = (distrust: string): PreparedFormula => ({
   text: "",
   areas: [],
   isOurs: false,
-  distrust: "its value belongs to a what-if data table",
+  distrust,
   isVolatile: false,
-};
+});
+const DATA_TABLE = kept("its value belongs to a what-if data table");
+const TOO_LARGE = kept(`its array takes up more than ${MOST_RESULT_CELLS} cells`);
 
-export function nodesOf(book: LoadedBook): Nodes {
-  const preparer = new Preparer({ sheets: book.sheets, names: book.facts.definedNames, tables: book.tables });
+/** @param apart first cells of runs that have to go cell by cell */
+export function nodesOf(
+  book: LoadedBook,
+  specs: readonly FunctionSpec[] = [],
+  apart: ReadonlySet<FileCell> = new Set(),
+): Nodes {
+  const { sheets, tables, facts } = book;
+  const preparer = new Preparer({ sheets, names: facts.definedNames, tables, is1904: facts.is1904 });
+  const setting: RunSetting = {
+    preparer,
+    sheets: new Map(sheets.map(({ name }, i) => [name.toLowerCase(), i])),
+    specs: new Map(specs.map((spec) => [spec.name, spec])),
+  };
   const all: FormulaNode[] = [];
-  for (const sheet of book.sheets) {
-    const shared = new Map<string, { text: string; row: number; column: number }>();
-    for (const cell of sheet.cells.values()) {
-      const { formula } = cell;
-      if (!formula) continue;
-      const text = written(cell, shared, preparer.isSheet);
-      const isDynamic = book.dynamicArrays.has(cell.cellMetadata);
-      const kind =
-        formula.kind === "dataTable"
-          ? "data table"
-          : isDynamic
-            ? "dynamic"
-            : formula.kind === "array"
-              ? "array"
-              : "single";
-      const place = { sheet: sheet.index, row: cell.row, column: cell.column, isArray: kind !== "single" };
-      const prepared = kind === "data table" ? DATA_TABLE : preparer.prepare(text, place);
-      all.push({ index: all.length, sheet, cell, formula: text, kind, range: rangeOf(cell, sheet.index), prepared });
+  for (const sheet of sheets) {
+    for (const group of groupsOf(sheet, book.dynamicArrays, preparer.isSheet)) {
+      const run = apart.has(group.cells[0]!) ? undefined : runNode(sheet, group, setting);
+      if (run) all.push({ index: all.length, ...run });
+      else for (const node of singleNodes(sheet, group, preparer)) all.push({ index: all.length, ...node });
     }
   }
-  return { all, ...lookup(all) };
-}
-
-/** The formula of a cell; a follower of a shared one gets the first one's, moved. */
-function written(
-  cell: FileCell,
-  shared: Map<string, { text: string; row: number; column: number }>,
-  isSheet: (name: string) => boolean,
-): string {
-  const { kind, sharedIndex, text } = cell.formula!;
-  if (kind !== "shared" || sharedIndex === undefined) return text;
-  if (text !== "") {
-    shared.set(sharedIndex, { text, row: cell.row, column: cell.column });
-    return text;
-  }
-  const first = shared.get(sharedIndex);
-  return first ? moveFormula(first.text, cell.row - first.row, cell.column - first.column, isSheet) : "";
-}
-
-function rangeOf(cell: FileCell, sheet: number): Area {
-  const { formula, row, column } = cell;
-  const range = formula?.kind === "array" && formula.ref !== undefined ? parseReference(formula.ref) : undefined;
-  if (range) return { ...range, sheet };
-  return { sheet, startRow: row, endRow: row, startColumn: column, endColumn: column };
-}
-
-/** Finds formulas by place: per sheet and column the rows in order. */
-function lookup(all: readonly FormulaNode[]): Pick<Nodes, "at" | "within"> {
-  const byCell = new Map<number, Map<number, FormulaNode>>();
-  const rowsOf = new Map<number, Map<number, number[]>>();
-  for (const node of all) {
-    const { sheet, startRow, endRow, startColumn, endColumn } = node.range;
-    const cells = mapIn(byCell, sheet, () => new Map<number, FormulaNode>());
-    const columns = mapIn(rowsOf, sheet, () => new Map<number, number[]>());
-    for (let c = startColumn; c <= endColumn; c++) {
-      const rows = mapIn(columns, c, (): number[] => []);
-      for (let r = startRow; r <= endRow; r++) {
-        cells.set(keyOf(r, c), node);
-        rows.push(r);
-      }
-    }
-  }
-  for (const columns of rowsOf.values()) for (const rows of columns.values()) rows.sort((a, b) => a - b);
-  const at: Nodes["at"] = (sheet, row, column) => byCell.get(sheet)?.get(keyOf(row, column));
+  const lookup = new Lookup(all);
   return {
-    at,
-    within: ({ sheet, startRow, endRow, startColumn, endColumn }) => {
-      const columns = rowsOf.get(sheet);
-      if (!columns) return [];
-      const found = new Set<FormulaNode>();
-      const visit = (column: number, rows: readonly number[]): void => {
-        for (let i = firstFrom(rows, startRow); i < rows.length && rows[i]! <= endRow; i++) {
-          const node = at(sheet, rows[i]!, column);
-          if (node) found.add(node);
-        }
-      };
-      if (endColumn - startColumn < columns.size) {
-        for (let c = startColumn; c <= endColumn; c++) visit(c, columns.get(c) ?? []);
-      } else {
-        for (const [c, rows] of columns) if (c >= startColumn && c <= endColumn) visit(c, rows);
-      }
-      return [...found];
+    all,
+    at: (sheet, row, column) => lookup.at(sheet, row, column),
+    within: (area) => lookup.within(area),
+    prepareOne: ({ sheet, cell, run }, index) => {
+      const place = { sheet: sheet.index, row: cell.row + index, column: cell.column, isArray: false };
+      return preparer.prepare(run?.textAt(index) ?? "", place);
     },
   };
 }
 
-function mapIn<Key, Value>(map: Map<Key, Value>, key: Key, make: () => Value): Value {
-  let value = map.get(key);
-  if (value === undefined) map.set(key, (value = make()));
-  return value;
+function runNode(sheet: LoadedSheet, group: Group, setting: RunSetting): Omit<FormulaNode, "index"> | undefined {
+  const { cells, template } = group;
+  if (cells.length < LEAST_ROWS || !template) return undefined;
+  const found = runOf(sheet.index, cells, template, setting);
+  if (!found) return undefined;
+  const [cell] = cells as [FileCell];
+  const range = { ...placeOf(cell, sheet.index), endRow: cell.row + cells.length - 1 };
+  return { sheet, cell, formula: group.text, kind: "run", range, ...found };
 }
 
-/** Index of the first number from `least` on in a rising list. */
-function firstFrom(numbers: readonly number[], least: number): number {
-  let [low, high] = [0, numbers.length];
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (numbers[middle]! < least) low = middle + 1;
-    else high = middle;
+function* singleNodes(sheet: LoadedSheet, group: Group, preparer: Preparer): Generator<Omit<FormulaNode, "index">> {
+  const { kind } = group;
+  for (const [i, cell] of group.cells.entries()) {
+    const formula = i === 0 ? group.text : group.template!.textAt(cell.row);
+    const place = { sheet: sheet.index, row: cell.row, column: cell.column, isArray: kind !== "single" };
+    const range = rangeOf(cell, sheet.index);
+    const size = (range.endRow - range.startRow + 1) * (range.endColumn - range.startColumn + 1);
+    if (kind === "data table") yield { sheet, cell, formula, kind, range, prepared: DATA_TABLE };
+    else if (size > MOST_RESULT_CELLS) {
+      yield { sheet, cell, formula, kind, range: placeOf(cell, sheet.index), prepared: TOO_LARGE };
+    } else yield { sheet, cell, formula, kind, range, prepared: preparer.prepare(formula, place) };
   }
-  return low;
 }
+
+function rangeOf(cell: FileCell, sheet: number): Area {
+  const { formula } = cell;
+  const range = formula?.kind === "array" && formula.ref !== undefined ? parseReference(formula.ref) : undefined;
+  return range ? { ...range, sheet } : placeOf(cell, sheet);
+}
+
+const placeOf = ({ row, column }: FileCell, sheet: number): Area => ({
+  sheet,
+  startRow: row,
+  endRow: row,
+  startColumn: column,
+  endColumn: column,
+});

@@ -1,4 +1,8 @@
 /** In which order formulas are worked out, and which lead back to themselves. */
+import type { FunctionSpec } from "../../../functions/contract.js";
+import type { FileCell } from "../sheet/scan.js";
+import type { LoadedBook } from "./load.js";
+import { nodesOf } from "./nodes.js";
 import type { FormulaNode, Nodes } from "./nodes.js";
 
 export interface Order {
@@ -46,4 +50,19 @@ export function orderOf({ all, within }: Nodes): Order {
     }
   }
   return { nodes: ordered, reads, circular };
+}
+
+/** @param apart first cells of runs that have to go cell by cell; those on a circle, where only rows follow each other, are added */
+export function planOf(
+  book: LoadedBook,
+  specs: readonly FunctionSpec[],
+  apart: Set<FileCell>,
+): { nodes: Nodes; order: Order } {
+  for (;;) {
+    const nodes = nodesOf(book, specs, apart);
+    const order = orderOf(nodes);
+    const runs = [...order.circular].filter(({ run }) => run !== undefined);
+    if (runs.length === 0) return { nodes, order };
+    for (const { cell } of runs) apart.add(cell);
+  }
 }

@@ -135,10 +135,21 @@ function extended(inside: string, prefix: string, extent: string): string {
   return inside.replace(new RegExp(`(<${prefix}f\\b[^>]*?\\sref\\s*=\\s*)(["'])[^"']*\\2`), `$1$2${extent}$2`);
 }
 
+const elements = new Map<string, RegExp>();
+
+/** Matches a whole element of this name. */
+function elementOf(name: string): RegExp {
+  let known = elements.get(name);
+  if (!known) {
+    known = new RegExp(`<${name}(?:\\s[^>]*?)?(?:/>|>[\\s\\S]*?</${name}\\s*>)`);
+    elements.set(name, known);
+  }
+  return known;
+}
+
 /** The contents of a cell with another v: in the place of the old v or is, else behind the formula. */
 function revalued(inside: string, prefix: string, text: string | undefined): string {
-  const element = (name: string): RegExp =>
-    new RegExp(`<${prefix}${name}(?:\\s[^>]*?)?(?:/>|>[\\s\\S]*?</${prefix}${name}\\s*>)`);
+  const element = (name: string): RegExp => elementOf(prefix + name);
   const space = text !== undefined && /^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : "";
   const fresh = text === undefined ? "" : `<${prefix}v${space}>${text}</${prefix}v>`;
   const formula = element("f").exec(inside);

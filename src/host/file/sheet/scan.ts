@@ -1,7 +1,8 @@
 /** Finds the cells of a worksheet part: values, formulas, and where each cell that a recalculation may change stands in the text. */
 import { columnIndex } from "../../reference.js";
-import { attribute, decodeXstring, localName, readXml } from "../xml/read.js";
+import { attribute, decodeXstring, isTrue, localName, readXml } from "../xml/read.js";
 import type { Tag } from "../xml/read.js";
+import { scanQuickly } from "./scan-quick.js";
 
 /** A saved value as the file holds it. */
 export type SavedValue = number | string | boolean | { readonly error: string } | null;
@@ -42,10 +43,17 @@ export interface FileRow {
   readonly close: number;
   readonly start: number;
   readonly isSelfClosing: boolean;
+  readonly isHidden: boolean;
+}
+
+/** Takes the cells as they are met. */
+export interface CellSink {
+  readonly cell: (cell: FileCell) => void;
+  /** All cells so far are void: they will be met again. */
+  readonly reset: () => void;
 }
 
 export interface ScannedSheet {
-  readonly cells: readonly FileCell[];
   /** In the order of the part. */
   readonly rows: readonly FileRow[];
   /** Where the rows end: the closing tag of sheetData, or the tag itself where it closes itself; -1 for none. */
@@ -56,6 +64,16 @@ export interface ScannedSheet {
 
 const REFERENCE = /^([A-Za-z]{1,3})([1-9]\d{0,6})$/;
 const KINDS = new Set(["array", "shared", "dataTable"]);
+
+/** The value of a cell as it is written. */
+export interface Written {
+  readonly type: string | undefined;
+  /** Contents of v. */
+  readonly value: string | undefined;
+  /** Text of is. */
+  readonly inline: string | undefined;
+  readonly formula: object | undefined;
+}
 
 interface Draft {
   row: number;
@@ -75,8 +93,10 @@ interface Draft {
  * Goes once through the part. Only elements of the sheet's own namespace count: an f of an extension is no formula of a cell.
  * @throws FileRefused where the XML is not well-formed
  */
-export function scanSheet(part: string, text: string, sharedStrings: readonly string[]): ScannedSheet {
-  const cells: FileCell[] = [];
+export function scanSheet(part: string, text: string, sharedStrings: readonly string[], sink: CellSink): ScannedSheet {
+  const quick = scanQuickly(part, text, sharedStrings, sink);
+  if (quick) return quick;
+  sink.reset();
   const rows: FileRow[] = [];
   let dataEnd = -1;
   let openRow: Omit<FileRow, "close"> | undefined;
@@ -101,7 +121,13 @@ export function scanSheet(part: string, text: string, sharedStrings: readonly st
         const given = Number(attribute(tag, "r"));
         row = Number.isInteger(given) && given > 0 ? given - 1 : row + 1;
         column = -1;
-        openRow = { row, inside: end, start: text.lastIndexOf("<", end - 1), isSelfClosing: tag.isSelfClosing };
+        openRow = {
+          row,
+          inside: end,
+          start: text.lastIndexOf("<", end - 1),
+          isSelfClosing: tag.isSelfClosing,
+          isHidden: isTrue(attribute(tag, "hidden")),
+        };
         break;
       }
       case "c":
@@ -166,7 +192,7 @@ export function scanSheet(part: string, text: string, sharedStrings: readonly st
         dataEnd = text.lastIndexOf("<", end - 1);
         break;
       case "c":
-        if (cell) cells.push(finished(cell, end, sharedStrings));
+        if (cell) sink.cell(finished(cell, end, sharedStrings));
         cell = undefined;
         break;
       default:
@@ -179,7 +205,7 @@ export function scanSheet(part: string, text: string, sharedStrings: readonly st
     else if (into === "t") cell.inline = (cell.inline ?? "") + piece;
   };
   readXml(part, text, { open: opened, close: closed, text: heard });
-  return { cells, rows, dataEnd, prefix: prefix ?? "" };
+  return { rows, dataEnd, prefix: prefix ?? "" };
 }
 
 function finished(draft: Draft, end: number, sharedStrings: readonly string[]): FileCell {
@@ -188,8 +214,11 @@ function finished(draft: Draft, end: number, sharedStrings: readonly string[]): 
 }
 
 /** The saved value by its type (ECMA-376, 18.18.11); null where none is saved. */
-function valueOf({ type, value, inline }: Draft, sharedStrings: readonly string[]): SavedValue {
-  if (inline !== undefined && (type === "inlineStr" || value === undefined)) return decodeXstring(inline);
+export function valueOf({ type, value, inline, formula }: Written, sharedStrings: readonly string[]): SavedValue {
+  if (inline !== undefined && (type === "inlineStr" || value === undefined)) {
+    // Under a formula an empty inline text is no result: one program saves it for what it did not work out.
+    return inline === "" && formula ? null : decodeXstring(inline);
+  }
   if (value === undefined) return null;
   switch (type) {
     case "s":
