@@ -17,6 +17,9 @@ export interface ChartOptions {
 }
 
 const lineHeight = 26;
+const marginRight = 56;
+/** What a band's sign and number take. */
+const labelWidth = 24;
 
 export function chart(options: ChartOptions): SVGSVGElement {
   const { points, bands, width, tones, axis, unit } = options;
@@ -26,11 +29,12 @@ export function chart(options: ChartOptions): SVGSVGElement {
   const end = highest * 1.05 || 1;
   const lines = points.map((point) => ({ ...point, line: lineOf(point) }));
   const places = bands.map((band) => ({ ...band, to: Math.min(band.to ?? end, end), middle: band.from }));
+  const marginLeft = Math.min(110, 16 + 7.2 * Math.max(...lines.map(({ line }) => line.length)));
   const svg = Plot.plot({
     width,
     height: 62 + lineHeight * points.length,
-    marginLeft: Math.min(110, 16 + 7.2 * Math.max(...lines.map(({ line }) => line.length))),
-    marginRight: 56,
+    marginLeft,
+    marginRight,
     marginTop: 28,
     marginBottom: 34,
     ariaLabel: options.title,
@@ -47,7 +51,7 @@ export function chart(options: ChartOptions): SVGSVGElement {
     y: { domain: lines.map(({ line }) => line), label: null, type: "point", padding: 0.6, tickSize: 0 },
     marks: [
       Plot.rectX(places, { x1: "from", x2: "to", fill: (band: Band) => fillOf(tones, band.grade), fillOpacity: 0.25 }),
-      Plot.text(places, {
+      Plot.text(labelled(places, width - marginLeft - marginRight, lowest, end), {
         x: "middle",
         frameAnchor: "top",
         textAnchor: "start",
@@ -91,6 +95,18 @@ export function chart(options: ChartOptions): SVGSVGElement {
   for (const part of svg.querySelectorAll("g[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("role", "img");
   return svg as SVGSVGElement;
+}
+
+/** Bands with room for their label; the list below the picture has them all. */
+function labelled<B extends { from: number; to: number }>(
+  bands: readonly B[],
+  room: number,
+  low: number,
+  end: number,
+): B[] {
+  const at = (value: number): number =>
+    (Math.sign(value) * Math.sqrt(Math.abs(value)) * room) / (Math.sqrt(end) + Math.sqrt(-low));
+  return bands.filter(({ from, to }) => at(to) - at(from) >= labelWidth);
 }
 
 /** The edges of the bands, and round numbers beyond the last of them. */
