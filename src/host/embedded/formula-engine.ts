@@ -19,6 +19,7 @@ import {
 } from "@univerjs/engine-formula";
 import { isCellError, type Cell, type FunctionSpec, type Grid } from "../../functions/contract.js";
 import { equipEngine } from "./equip.js";
+import { plainExecutors, type PlainFunction } from "./plain-functions.js";
 import { toGrid, toInput } from "./values.js";
 
 /** A sheet as the engine sees it: what its cells hold is asked for at each reading. */
@@ -57,6 +58,8 @@ export class FormulaEngine {
   constructor(
     specs: readonly FunctionSpec[],
     private readonly sheets: readonly EngineSheet[],
+    /** Our own worksheet functions, in the place of the engine's. */
+    plain: readonly PlainFunction[] = [],
   ) {
     // Without locales a long calculation ends the process from a timer.
     const locales = { [LocaleType.EN_US]: {} };
@@ -81,7 +84,9 @@ export class FormulaEngine {
     this.parser = injector.get(AstTreeBuilder);
     this.interpreter = injector.get(Interpreter);
     this.runtime = injector.get(IFormulaRuntimeService);
-    this.functions = injector.get(IFunctionService).getExecutors();
+    const functions = injector.get(IFunctionService);
+    functions.registerExecutors(...plainExecutors(plain));
+    this.functions = functions.getExecutors();
   }
 
   /** The result of a formula as it would stand in its place; undefined where the engine cannot read it. */

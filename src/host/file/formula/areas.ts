@@ -1,6 +1,6 @@
 /** Cells that a formula reads, and how their range is written. */
 import { columnLetters } from "../../embedded/structured.js";
-import { MOST_ROWS } from "./segments.js";
+import { MOST_COLUMNS, MOST_ROWS } from "./segments.js";
 import type { Corner, Reference } from "./segments.js";
 
 /** Cells of a sheet that a formula reads, ends included. */
@@ -11,8 +11,6 @@ export interface Area {
   readonly startColumn: number;
   readonly endColumn: number;
 }
-
-const MOST_COLUMNS = 16_384;
 
 function span(from: Corner, to: Corner, side: "row" | "column", most: number): [number, number] {
   const [a, b] = [from[side], to[side]];

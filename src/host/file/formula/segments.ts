@@ -31,7 +31,7 @@ const CELL = /^(\$?)([A-Z]{1,3})(\$?)([1-9]\d{0,6})$/i;
 const COLUMN = /^(\$?)([A-Z]{1,3})$/i;
 const ROW = /^(\$?)([1-9]\d{0,6})$/;
 export const MOST_ROWS = 1_048_576;
-const MOST_COLUMNS = 16_384;
+export const MOST_COLUMNS = 16_384;
 
 function cellCorner(text: string): Corner | undefined {
   const match = CELL.exec(text);

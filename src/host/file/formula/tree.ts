@@ -102,3 +102,17 @@ export function functionsIn(expression: Expression): string[] {
     return item.kind === "group" ? item.inside.flatMap(functionsIn) : [];
   });
 }
+
+/** The kind of its token, or of the item. */
+export const tokenOf = (item: Item | undefined): string | undefined =>
+  item?.kind === "other" ? item.token.kind : item?.kind;
+export const isOperator = (item: Item | undefined, ...texts: string[]): boolean =>
+  item?.kind === "other" && item.token.kind === "operator" && texts.includes(item.text);
+export const isBoolean = (item: Item | undefined): boolean =>
+  tokenOf(item) === "name" && item?.kind === "other" && /^(?:TRUE|FALSE)$/i.test(item.text);
+
+/** The item of an expression that is a single one. */
+export function onlyItem(expression: Expression | undefined): Item | undefined {
+  const [item, ...rest] = significant(expression ?? []);
+  return rest.length === 0 ? item : undefined;
+}

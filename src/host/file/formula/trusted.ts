@@ -1,197 +1,13 @@
+/** Functions of the worksheet whose result is trusted, and what each of their arguments takes. */
+import table from "./trusted.json";
+
 /**
- * Functions of the worksheet whose result by the engine is trusted, with what each argument takes:
- * v one value, r a range or an array as it is, a an expression worked out for arrays, i what the call itself stands for.
- * The last letter, or a group in parentheses, holds for all further arguments. Supported by the corpus of real workbooks and by a second engine (tests).
+ * What an argument takes: v one value as it is, n one number, s one text, b true or false, x what TEXT shows,
+ * r a range or an array as it is, t a range of texts, a an expression worked out for arrays, i what the call itself
+ * stands for. The last letter, or a group in parentheses, holds for all further arguments. Each function is supported
+ * by the corpus of real workbooks or by a second engine (tests).
  */
-const ARGUMENTS: Readonly<Record<string, string>> = {
-  // Numbers
-  ABS: "v",
-  ACOS: "v",
-  ACOSH: "v",
-  ASIN: "v",
-  ASINH: "v",
-  ATAN: "v",
-  ATAN2: "v",
-  ATANH: "v",
-  CEILING: "v",
-  COMBIN: "v",
-  COS: "v",
-  COSH: "v",
-  DEGREES: "v",
-  EVEN: "v",
-  EXP: "v",
-  FACT: "v",
-  FLOOR: "v",
-  INT: "v",
-  LN: "v",
-  LOG: "v",
-  LOG10: "v",
-  MOD: "v",
-  MROUND: "v",
-  ODD: "v",
-  PI: "v",
-  POWER: "v",
-  PRODUCT: "r",
-  QUOTIENT: "v",
-  RADIANS: "v",
-  ROUND: "v",
-  ROUNDDOWN: "v",
-  ROUNDUP: "v",
-  SIGN: "v",
-  SIN: "v",
-  SINH: "v",
-  SQRT: "v",
-  SUM: "r",
-  SUMIF: "rvr",
-  SUMIFS: "r(rv)",
-  SUMPRODUCT: "a",
-  SUMSQ: "r",
-  SUMX2MY2: "a",
-  SUMX2PY2: "a",
-  SUMXMY2: "a",
-  TAN: "v",
-  TANH: "v",
-  TRUNC: "v",
-  SUBTOTAL: "vr",
-  MMULT: "a",
-  MINVERSE: "a",
-  MDETERM: "a",
-  TRANSPOSE: "a",
-  SEQUENCE: "v",
-  // Statistics
-  AVEDEV: "r",
-  AVERAGE: "r",
-  AVERAGEA: "r",
-  AVERAGEIF: "rvr",
-  AVERAGEIFS: "r(rv)",
-  COUNT: "r",
-  COUNTA: "r",
-  COUNTBLANK: "r",
-  COUNTIF: "rv",
-  COUNTIFS: "(rv)",
-  DEVSQ: "r",
-  LARGE: "rv",
-  MAX: "r",
-  MAXA: "r",
-  MAXIFS: "r(rv)",
-  MEDIAN: "r",
-  MIN: "r",
-  MINA: "r",
-  MINIFS: "r(rv)",
-  MODE: "r",
-  POISSON: "v",
-  RANK: "vrv",
-  SMALL: "rv",
-  STDEV: "r",
-  "STDEV.S": "r",
-  "STDEV.P": "r",
-  STDEVP: "r",
-  VAR: "r",
-  VARP: "r",
-  "VAR.S": "r",
-  "VAR.P": "r",
-  SLOPE: "r",
-  INTERCEPT: "r",
-  CORREL: "r",
-  LINEST: "r",
-  PERCENTILE: "rv",
-  QUARTILE: "rv",
-  "PERCENTILE.INC": "rv",
-  "QUARTILE.INC": "rv",
-  // Logic
-  AND: "r",
-  OR: "r",
-  NOT: "v",
-  IF: "vii",
-  IFERROR: "vi",
-  IFNA: "vi",
-  IFS: "v",
-  SWITCH: "v",
-  TRUE: "v",
-  FALSE: "v",
-  XOR: "r",
-  // Looking up
-  ADDRESS: "v",
-  CHOOSE: "vi",
-  COLUMN: "r",
-  COLUMNS: "r",
-  HLOOKUP: "vrvv",
-  INDEX: "rvvv",
-  LOOKUP: "vrr",
-  MATCH: "vrv",
-  ROW: "r",
-  ROWS: "r",
-  VLOOKUP: "vrvv",
-  XLOOKUP: "vrrvvv",
-  XMATCH: "vrvv",
-  FILTER: "a",
-  SORT: "a",
-  UNIQUE: "a",
-  // Text
-  CHAR: "v",
-  CLEAN: "v",
-  CODE: "v",
-  CONCAT: "r",
-  CONCATENATE: "v",
-  EXACT: "v",
-  FIND: "v",
-  LEFT: "v",
-  LEN: "v",
-  LOWER: "v",
-  MID: "v",
-  PROPER: "v",
-  REPLACE: "v",
-  REPT: "v",
-  RIGHT: "v",
-  SEARCH: "v",
-  SUBSTITUTE: "v",
-  T: "v",
-  TEXT: "v",
-  TEXTJOIN: "vvr",
-  TRIM: "v",
-  UPPER: "v",
-  VALUE: "v",
-  DOLLAR: "v",
-  // Dates
-  DATE: "v",
-  DATEVALUE: "v",
-  DAY: "v",
-  DAYS: "v",
-  DAYS360: "v",
-  EDATE: "v",
-  EOMONTH: "v",
-  HOUR: "v",
-  MINUTE: "v",
-  MONTH: "v",
-  SECOND: "v",
-  TIME: "v",
-  WEEKDAY: "v",
-  YEAR: "v",
-  // What a cell holds
-  "ERROR.TYPE": "v",
-  ISBLANK: "v",
-  ISERR: "v",
-  ISERROR: "v",
-  ISEVEN: "v",
-  ISLOGICAL: "v",
-  ISNA: "v",
-  ISNONTEXT: "v",
-  ISNUMBER: "v",
-  ISODD: "v",
-  ISREF: "r",
-  ISTEXT: "v",
-  N: "v",
-  NA: "v",
-  // Money
-  FV: "v",
-  IRR: "rv",
-  NPER: "v",
-  NPV: "vr",
-  PMT: "v",
-  PV: "v",
-  RATE: "v",
-  HYPERLINK: "v",
-};
+const ARGUMENTS: ReadonlyMap<string, string> = new Map(Object.values(table).flatMap((topic) => Object.entries(topic)));
 
 /** Whose value another day, another place in the file or chance would change. */
 const VOLATILE = new Set(["NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY", "OFFSET", "INDIRECT", "CELL", "INFO"]);
@@ -199,6 +15,74 @@ const VOLATILE = new Set(["NOW", "TODAY", "RAND", "RANDBETWEEN", "RANDARRAY", "O
 export const isVolatile = (name: string): boolean => VOLATILE.has(name);
 
 /** What the arguments of a trusted function take, or undefined for one that is not trusted. */
-export function argumentsOf(name: string): string | undefined {
-  return Object.hasOwn(ARGUMENTS, name) ? ARGUMENTS[name] : undefined;
+export const argumentsOf = (name: string): string | undefined => ARGUMENTS.get(name);
+
+/** "r(rv)": one range, then pairs of a range and a value. Without a group the last letter repeats. */
+function patternOf(takes: string): { once: string; again: string } {
+  const group = takes.indexOf("(");
+  return group < 0
+    ? { once: takes.slice(0, -1), again: takes.slice(-1) }
+    : { once: takes.slice(0, group), again: takes.slice(group + 1, -1) };
+}
+
+/** The letter of one argument, from 0; r for a function that is not on the list. */
+export function argumentLetter(name: string, place: number): string {
+  const { once, again } = patternOf(argumentsOf(name) ?? "r");
+  return once[place] ?? again[(place - once.length) % again.length] ?? "r";
+}
+
+/** Give an array whose first value a single cell shows. */
+const ARRAY_RESULTS = new Set(["MMULT", "MINVERSE", "TRANSPOSE", "LINEST", "SEQUENCE", "FILTER", "SORT", "UNIQUE"]);
+
+export const givesArray = (name: string): boolean => ARRAY_RESULTS.has(name);
+
+/** Do something else with an error than give it on. */
+const TAKE_ERRORS = new Set(
+  [
+    "IFERROR",
+    "IFNA",
+    "ISERROR",
+    "ISERR",
+    "ISNA",
+    "ISNUMBER",
+    "ISTEXT",
+    "ISNONTEXT",
+    "ISLOGICAL",
+    "ISBLANK",
+    "ISREF",
+  ].concat(
+    ["COUNT", "COUNTA", "COUNTBLANK", "COUNTIF", "COUNTIFS", "SUMIF", "SUMIFS", "AVERAGEIF", "AVERAGEIFS", "MAXIFS"],
+    ["MINIFS", "ERROR.TYPE", "TYPE", "SUBTOTAL", "ROWS", "COLUMNS", "FILTER", "SORT", "UNIQUE", "ROW", "COLUMN", "LET"],
+  ),
+);
+
+/** Whether a formula with these functions may hide that a value in it is doubted. */
+export const mayHideErrors = (functions: readonly string[]): boolean => functions.some((name) => TAKE_ERRORS.has(name));
+
+/** Errors that a function gives of itself, not only those that it reads; #NUM! and #DIV/0! are any function's. */
+const GIVES: Readonly<Record<string, ReadonlySet<string>>> = {
+  "#N/A": new Set(
+    ["NA", "VLOOKUP", "HLOOKUP", "LOOKUP", "MATCH", "XLOOKUP", "XMATCH", "RANK", "IFS", "SWITCH", "ERROR.TYPE"].concat([
+      "INDEX",
+      "SLOPE",
+      "INTERCEPT",
+      "CORREL",
+      "SUMX2MY2",
+      "SUMX2PY2",
+      "SUMXMY2",
+    ]),
+  ),
+  "#REF!": new Set(["INDEX", "VLOOKUP", "HLOOKUP"]),
+  "#VALUE!": new Set(
+    ["CHOOSE", "INDEX", "SUMPRODUCT", "MMULT", "MINVERSE", "MDETERM", "FIND", "SEARCH", "VALUE", "DATEVALUE"].concat(
+      ["AND", "OR", "XOR", "CHAR", "CODE", "MID", "LEFT", "RIGHT", "REPT", "REPLACE", "SUBSTITUTE", "TEXT", "SUBTOTAL"],
+      ["SUMIFS", "AVERAGEIFS", "COUNTIFS", "MAXIFS", "MINIFS", "ADDRESS", "VLOOKUP", "HLOOKUP", "NPV", "IRR"],
+    ),
+  ),
+};
+
+/** Whether any of these functions may give an error of itself. */
+export function mayGive(error: string, functions: readonly string[]): boolean {
+  if (error === "#NUM!" || error === "#DIV/0!") return true;
+  return functions.some((name) => GIVES[error]?.has(name) === true);
 }

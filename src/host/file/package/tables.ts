@@ -12,7 +12,8 @@ export function readTable(part: string, text: string, sheet: string): TablePosit
   readXml(part, text, {
     open: (tag) => {
       const local = localName(tag.name);
-      if (local === "table") {
+      // An extension of the table has an element table of its own.
+      if (local === "table" && ref === "") {
         name = attribute(tag, "displayName") ?? attribute(tag, "name") ?? "";
         ref = attribute(tag, "ref") ?? "";
         headerRows = Number(attribute(tag, "headerRowCount") ?? 1);

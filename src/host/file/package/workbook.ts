@@ -78,8 +78,9 @@ export function readWorkbook(pack: WorkbookPackage): WorkbookFacts {
           isHidden: isTrue(attribute(tag, "hidden")),
           formula: "",
         };
-      } else if (local === "workbookPr") is1904 = isTrue(attribute(tag, "date1904"));
-      else if (local === "calcPr") isIterative = isTrue(attribute(tag, "iterate"));
+      } else if (local === "workbookPr") is1904 ||= isTrue(attribute(tag, "date1904"));
+      // An extension may have elements of the same names, which say nothing of it.
+      else if (local === "calcPr") isIterative ||= isTrue(attribute(tag, "iterate"));
       else if (local === "externalReference") {
         externalLinks.push(byId.get(attribute(tag, "id") ?? "")?.target ?? "");
       }

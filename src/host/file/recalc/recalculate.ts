@@ -1,15 +1,21 @@
 /** Works the formulas of a workbook out again, without Excel, and says of each what came of it. */
 import type { Cell, FunctionSpec, Grid } from "../../../functions/contract.js";
+import { columnLetters } from "../../embedded/structured.js";
 import { FormulaEngine } from "../../embedded/formula-engine.js";
 import { plainMessage } from "../../plain-messages.js";
 import type { CellError } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
-import type { SavedValue } from "../sheet/scan.js";
-import { keyOf } from "./load.js";
+import { MOST_ROWS } from "../formula/segments.js";
+import type { FileCell, SavedValue } from "../sheet/scan.js";
+import { worksheetFunctions } from "../worksheet/functions.js";
+import type { Listener } from "../worksheet/functions.js";
+import { keyOf, MOST_COLUMNS } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
-import { nodesOf } from "./nodes.js";
-import type { FormulaNode } from "./nodes.js";
-import { orderOf } from "./order.js";
+import type { FormulaNode, Nodes } from "./nodes.js";
+import { planOf } from "./order.js";
+import { evaluateRun } from "./runs-evaluate.js";
+import type { CellReader } from "./runs-evaluate.js";
+import { Trust } from "./trust.js";
 
 /** What came of one formula. */
 export type Outcome =
@@ -36,27 +42,52 @@ const PROGRESS_EVERY = 100;
 export async function recalculate(
   book: LoadedBook,
   specs: readonly FunctionSpec[],
-  { all, onProgress }: RecalculateOptions,
+  options: RecalculateOptions,
 ): Promise<Recalculation> {
-  const nodes = nodesOf(book);
-  const { nodes: ordered, reads, circular } = orderOf(nodes);
+  const apart = new Set<FileCell>();
+  for (;;) {
+    const known = apart.size;
+    const found = await attempt(book, specs, options, apart);
+    if (apart.size === known) return found;
+  }
+}
+
+/** @param apart first cells of runs that go cell by cell; a run of which only some cells depend on a kept one is added */
+async function attempt(
+  book: LoadedBook,
+  specs: readonly FunctionSpec[],
+  { all, onProgress }: RecalculateOptions,
+  apart: Set<FileCell>,
+): Promise<Recalculation> {
+  const { nodes, order } = planOf(book, specs, apart);
+  const { nodes: ordered, reads, circular } = order;
+  const specsByName = new Map(specs.map((spec) => [spec.name, spec]));
   const fresh = book.sheets.map(() => new Map<number, Cell>());
   const valueAt = (sheet: number, row: number, column: number): Cell => {
     const key = keyOf(row, column);
     return fresh[sheet]?.get(key) ?? savedCell(book.sheets[sheet]!, key);
   };
+  const sizes = sizesOf(book, nodes.all);
+  const trust = new Trust(book, valueAt);
+  const heard: { doubt?: string; soughtNothing: boolean } = { soughtNothing: false };
+  const listener: Listener = {
+    doubt: (reason) => (heard.doubt ??= reason),
+    soughtNothing: () => (heard.soughtNothing = true),
+  };
   const engine = new FormulaEngine(
     specs,
     book.sheets.map((sheet) => ({
       name: sheet.name,
-      rows: Math.max(sheet.rows, 1),
-      columns: Math.max(sheet.columns, 1),
+      ...sizes[sheet.index]!,
       valueAt: (row, column) => valueAt(sheet.index, row, column),
       formulaAt: (row, column) => (nodes.at(sheet.index, row, column) ? "=" : undefined),
     })),
+    worksheetFunctions(book.facts.is1904, listener),
   );
   // What another workbook of this process left in the engine's caches bears the same names.
   engine.forgetCells();
+  const work = (node: FormulaNode): Promise<Outcome> =>
+    node.run ? workOutRun(engine, node, nodes, specsByName, valueAt) : workOut(engine, node);
   const wanted = new Set<FormulaNode>();
   const keptBecause = new Map<FormulaNode, string>();
   const outcomes: Outcome[] = [];
@@ -66,17 +97,39 @@ export async function recalculate(
     if (!all && !node.prepared.isOurs && !before.some((other) => wanted.has(other))) continue;
     wanted.add(node);
     const kept = before.find((other) => keptBecause.has(other));
+    if (kept && node.run && !apart.has(kept.cell)) apart.add(node.cell);
     const reason =
       node.prepared.distrust ??
       (node.sheet.isPatchable ? undefined : "its sheet is not written in UTF-8") ??
       (circular.has(node) ? "it leads back to itself" : undefined) ??
-      (kept ? `it depends on ${addressOf(kept)}, which is kept` : undefined);
-    const outcome: Outcome = reason === undefined ? await workOut(engine, node) : { node, status: "kept", reason };
+      (kept ? `it depends on ${addressOf(kept)}, which is kept` : undefined) ??
+      trust.before(node, before);
+    delete heard.doubt;
+    heard.soughtNothing = false;
+    let outcome: Outcome = reason === undefined ? await work(node) : { node, status: "kept", reason };
+    if (outcome.status === "computed") {
+      const why = trust.after(node, outcome.result, heard);
+      if (why !== undefined) outcome = { node, status: "kept", reason: why };
+    }
     outcomes.push(outcome);
     if (outcome.status === "kept") keptBecause.set(node, outcome.reason);
     else settle(outcome.node, outcome.result, fresh[node.sheet.index]!);
   }
   return { outcomes, magnitudeOf: (node) => largest(node.prepared.areas, valueAt) };
+}
+
+/** As large as the cells that a sheet has and every single one that a formula names: beyond it the engine knows no cells. */
+function sizesOf(book: LoadedBook, all: readonly FormulaNode[]): { rows: number; columns: number }[] {
+  const sizes = book.sheets.map(({ rows, columns }) => ({ rows: Math.max(rows, 1), columns: Math.max(columns, 1) }));
+  for (const { prepared } of all) {
+    for (const area of prepared.areas) {
+      const size = sizes[area.sheet];
+      if (!size) continue;
+      if (area.endRow < MOST_ROWS - 1) size.rows = Math.max(size.rows, area.endRow + 1);
+      if (area.endColumn < MOST_COLUMNS - 1) size.columns = Math.max(size.columns, area.endColumn + 1);
+    }
+  }
+  return sizes;
 }
 
 const MOST_LOOKED_AT = 20_000;
@@ -102,8 +155,31 @@ async function workOut(engine: FormulaEngine, node: FormulaNode): Promise<Outcom
   engine.forgetFormula();
   if (!result) return { node, status: "kept", reason: "the engine cannot read it" };
   const isOne = result.length === 1 && result[0]?.length === 1;
+  if (kind === "single" && !isOne && prepared.showsFirst) {
+    return { node, status: "computed", result: [[result[0]?.[0] ?? null]] };
+  }
   if (kind === "single" && !isOne) {
     return { node, status: "kept", reason: "it gives several cells where one is meant" };
+  }
+  return { node, status: "computed", result };
+}
+
+/** A run by the functions themselves, or cell by cell where they give something else than one value a row. */
+async function workOutRun(
+  engine: FormulaEngine,
+  node: FormulaNode,
+  nodes: Nodes,
+  specs: ReadonlyMap<string, FunctionSpec>,
+  valueAt: CellReader,
+): Promise<Outcome> {
+  const { part, areas, cells } = node.run!;
+  const column = evaluateRun(part, areas, cells.length, specs, valueAt);
+  if (column) return { node, status: "computed", result: column.map((cell) => [cell]) };
+  const result: Cell[][] = [];
+  for (const [i, cell] of cells.entries()) {
+    const one = await workOut(engine, { ...node, cell, kind: "single", prepared: nodes.prepareOne(node, i) });
+    if (one.status === "kept") return { ...one, node };
+    result.push([one.result[0]![0]!]);
   }
   return { node, status: "computed", result };
 }
@@ -129,9 +205,10 @@ export function cellOf(result: Grid, row: number, column: number): Cell {
 }
 
 function savedCell(sheet: LoadedSheet, key: number): Cell {
-  const value: SavedValue = sheet.cells.get(key)?.value ?? null;
+  const value: SavedValue = sheet.cells.valueAt(key);
   if (value === null || typeof value !== "object") return value;
   return { error: value.error as CellError["error"], message: plainMessage(value.error) };
 }
 
-const addressOf = ({ sheet, cell }: FormulaNode): string => `${sheet.name}!${cell.row + 1}:${cell.column + 1}`;
+const addressOf = ({ sheet, cell }: FormulaNode): string =>
+  `${sheet.name}!${columnLetters(cell.column)}${cell.row + 1}`;

@@ -1,0 +1,37 @@
+import { BaseFunction, type ArrayValueObject, type BaseValueObject } from "@univerjs/engine-formula";
+import type { Cell, Grid } from "../../functions/contract.js";
+import { fromGrid, toGrid, toInput } from "./values.js";
+
+/** A range or an array as rows of cells; a value by itself; undefined where it is left out. */
+export type PlainArgument = Cell | Grid | undefined;
+
+/** A worksheet function of our own for the engine, in the place of its own one of the name where it has one. */
+export interface PlainFunction {
+  readonly name: string;
+  readonly evaluate: (args: readonly PlainArgument[]) => Cell | Grid;
+}
+
+export const isGrid = (value: unknown): value is Grid => Array.isArray(value);
+
+/** Plain functions as the engine calls them. */
+export function plainExecutors(functions: readonly PlainFunction[]): BaseFunction[] {
+  return functions.map((one) => new PlainExecutor(one));
+}
+
+class PlainExecutor extends BaseFunction {
+  constructor(private readonly plain: PlainFunction) {
+    super(plain.name);
+  }
+
+  /** Else the engine reads the text "50%" as a number. */
+  override isArgumentsIgnoreNumberPattern(): boolean {
+    return true;
+  }
+
+  override calculate(...values: BaseValueObject[]): BaseValueObject {
+    const result = this.plain.evaluate(
+      values.map((value) => (value.isArray() ? toGrid(value as ArrayValueObject) : (toInput(value) as Cell))),
+    );
+    return fromGrid(isGrid(result) ? result : [[result]]);
+  }
+}

@@ -1,0 +1,136 @@
+/** Worksheet functions in the engine's place, where it would give another result than the saved one. */
+import type { Cell, CellError, Grid } from "../../../functions/contract.js";
+import { isCellError } from "../../../functions/contract.js";
+import type { PlainArgument, PlainFunction } from "../../embedded/plain-functions.js";
+import { isGrid } from "../../embedded/plain-functions.js";
+import { asNumber, asText, asTruth, each, errorCell } from "./coerce.js";
+import type { Doubt } from "./coerce.js";
+import { criteriaFunctions } from "./criteria.js";
+import { dateFunctions } from "./dates.js";
+import { numberFunctions } from "./numbers.js";
+
+/** What prepared formulas wrap arguments in. */
+export const AS_NUMBER = "RECALC.NUMBER";
+export const AS_TEXT = "RECALC.TEXT";
+export const AS_TRUTH = "RECALC.TRUTH";
+export const AS_SHOWN = "RECALC.SHOWN";
+export const NOT = "RECALC.NOT";
+export const SOUGHT = "RECALC.SOUGHT";
+export const ONLY_NUMBER = "RECALC.ONLY.NUMBER";
+export const NO_PATTERN = "RECALC.NO.PATTERN";
+export const DOUBT = "RECALC.DOUBT";
+
+/** What a value that is doubted gives: an error that goes through a formula wherever the value would be used. */
+const DOUBTED: CellError = { error: "#N/A", message: "doubted" };
+export const isDoubted = (result: Grid): boolean =>
+  result.some((row) => row.some((cell) => isCellError(cell) && cell.message === DOUBTED.message));
+
+/** What the functions tell besides their results. */
+export interface Listener {
+  readonly doubt: Doubt;
+  /** Nothing, or an empty text, was looked up: it is not found unless 0 or an empty text stands where it looks. */
+  readonly soughtNothing: () => void;
+}
+
+/** Every worksheet function of ours; one that doubts its result gives an error that marks it. */
+export function worksheetFunctions(is1904: boolean, { doubt, soughtNothing }: Listener): PlainFunction[] {
+  const doubts = { count: 0 };
+  const noted: Doubt = (reason) => {
+    doubts.count++;
+    doubt(reason);
+  };
+  return functions(is1904, noted, soughtNothing).map(({ name, evaluate }) => ({
+    name,
+    evaluate: (args) => {
+      const before = doubts.count;
+      const result = evaluate(args);
+      return doubts.count > before ? DOUBTED : result;
+    },
+  }));
+}
+
+function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): PlainFunction[] {
+  return [
+    {
+      name: DOUBT,
+      evaluate: ([reason]) => {
+        doubt(typeof reason === "string" ? reason : "its value");
+        return null;
+      },
+    },
+    { name: AS_NUMBER, evaluate: ([value]) => each(value, (cell) => asNumber(cell, doubt)) },
+    { name: AS_TEXT, evaluate: ([value]) => each(value, (cell) => asText(cell, doubt)) },
+    { name: AS_TRUTH, evaluate: ([value]) => each(value, asTruth) },
+    // TEXT shows a truth as its word and an empty cell as 0.
+    {
+      name: AS_SHOWN,
+      evaluate: ([value]) => each(value, (cell) => (typeof cell === "boolean" ? asText(cell, doubt) : (cell ?? 0))),
+    },
+    { name: NOT, evaluate: ([value]) => each(value, (cell) => (isCellError(cell) ? cell : cell !== true)) },
+    { name: SOUGHT, evaluate: ([value]) => each(value, (cell) => sought(cell, doubt, soughtNothing)) },
+    {
+      name: NO_PATTERN,
+      evaluate: ([value]) =>
+        each(value, (cell) => {
+          if (typeof cell === "string" && PATTERN.test(cell)) doubt("a search by a pattern");
+          return cell;
+        }),
+    },
+    {
+      name: ONLY_NUMBER,
+      evaluate: ([value]) =>
+        each(value, (cell) => {
+          if (typeof cell !== "number" && !isCellError(cell)) doubt("the nearest value to what is no number");
+          return cell;
+        }),
+    },
+    { name: "T", evaluate: ([value]) => onFirst(value, (cell) => (typeof cell === "string" ? cell : "")) },
+    {
+      name: "N",
+      evaluate: ([value]) => onFirst(value, (cell) => (typeof cell === "number" ? cell : cell === true ? 1 : 0)),
+    },
+    { name: "CODE", evaluate: ([value]) => each(value, (cell) => code(cell, doubt)) },
+    { name: "CHAR", evaluate: ([value]) => each(value, (cell) => character(cell, doubt)) },
+    ...dateFunctions(is1904),
+    ...numberFunctions(doubt),
+    ...criteriaFunctions(doubt),
+  ];
+}
+
+function onFirst(value: PlainArgument, work: (cell: Cell) => Cell): Cell {
+  const cell = isGrid(value) ? (value[0]?.[0] ?? null) : (value ?? null);
+  return isCellError(cell) ? cell : work(cell);
+}
+
+const PATTERN = /[*?~]/;
+
+/** What a lookup looks for: nothing is never found, a pattern is read in other ways by the engine. */
+function sought(cell: Cell, doubt: Doubt, soughtNothing: () => void): Cell {
+  if (cell === null || cell === "") {
+    soughtNothing();
+    return errorCell("#N/A");
+  }
+  if (typeof cell === "string" && PATTERN.test(cell)) doubt("a lookup by a pattern");
+  return cell;
+}
+
+/** Beyond it the character set of the machine decides. */
+const LAST_ASCII = 127;
+
+function code(cell: Cell, doubt: Doubt): Cell {
+  const text = asText(cell, doubt);
+  if (typeof text !== "string") return text;
+  if (text === "") return errorCell("#VALUE!");
+  const number = text.charCodeAt(0);
+  if (number > LAST_ASCII) doubt("the number of a character outside ASCII is the machine's");
+  return number;
+}
+
+function character(cell: Cell, doubt: Doubt): Cell {
+  const number = asNumber(cell, doubt);
+  if (typeof number !== "number" && typeof number !== "boolean") return number;
+  const whole = Math.trunc(Number(number));
+  if (whole < 1 || whole > 255) return errorCell("#VALUE!");
+  if (whole > LAST_ASCII) doubt("a character outside ASCII is the machine's");
+  return String.fromCharCode(whole);
+}
