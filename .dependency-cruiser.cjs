@@ -26,8 +26,17 @@ module.exports = {
     only("host-rests-on-functions", part("host"), part("host", "functions", "core"), "^src/templates/contract\\.ts$"),
     only(
       "hosts-know-no-other",
-      "^src/host/([^/]+)/",
+      "^src/host/(?!file/)([^/]+)/",
       "^src/host/$1/",
+      "^src/host/[^/]+\\.ts$",
+      part("functions", "core"),
+      "^src/templates/contract\\.ts$",
+    ),
+    // A workbook as a file has no screen and no engine of its own: its formulas are worked out by the embedded engine.
+    only(
+      "file-has-the-embedded-engine",
+      "^src/host/file/",
+      part("host/file", "host/embedded"),
       "^src/host/[^/]+\\.ts$",
       part("functions", "core"),
       "^src/templates/contract\\.ts$",
