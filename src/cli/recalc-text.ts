@@ -4,22 +4,15 @@ import type { SavedValue } from "../host/file/sheet/scan.js";
 /** What came of one file, counted. */
 export interface Summary {
   readonly formulas: number;
-  readonly cells: number;
   readonly same: number;
   readonly changed: number;
   readonly kept: number;
 }
 
-export function summaryOf(formulas: number, cells: readonly CellReport[]): Summary {
-  const count = { same: 0, changed: 0, kept: 0 };
-  for (const { status } of cells) count[status]++;
-  return { formulas, cells: cells.length, ...count };
-}
-
 /** What a person reads at the end of a file: the counts, and why what was kept was kept. */
 export function summaryLine(file: string, summary: Summary, outcome: string): string {
-  const { formulas, cells, same, changed, kept } = summary;
-  const counted = `${counts(formulas, "formula")}, ${counts(cells, "cell")}: ${whole(same)} as saved, ${whole(changed)} different, ${whole(kept)} kept`;
+  const { formulas, same, changed, kept } = summary;
+  const counted = `${counts(formulas, "formula")}, ${counts(same + changed + kept, "cell")}: ${whole(same)} as saved, ${whole(changed)} different, ${whole(kept)} kept`;
   return printable(`${file}: ${counted}; ${outcome}`);
 }
 

@@ -1,13 +1,15 @@
 import { existsSync, mkdirSync, readFileSync, realpathSync, statSync } from "node:fs";
 import path from "node:path";
+import { deflateRawSync, inflateRawSync } from "node:zlib";
 import type { FunctionSpec } from "../functions/contract.js";
 import type { CellReport } from "../host/file/recalc/changes.js";
 import { recalculateFile } from "../host/file/recalc/file.js";
 import { FileRefused } from "../host/file/refusal.js";
+import type { Codec } from "../host/file/zip/codec.js";
 import { megabytes, ZIP_LIMITS } from "../host/file/zip/limits.js";
 import { Output } from "./output.js";
 import { Progress } from "./recalc-progress.js";
-import { differenceLine, keptLines, printable, summaryLine, summaryOf } from "./recalc-text.js";
+import { differenceLine, keptLines, printable, summaryLine } from "./recalc-text.js";
 import type { Summary } from "./recalc-text.js";
 import { writeWhole } from "./recalc-write.js";
 import type { Pieces } from "./recalc-write.js";
@@ -30,6 +32,14 @@ interface FileReport {
   readonly cells: readonly CellReport[];
   readonly summary: Summary;
 }
+
+const NOTHING: Summary = { formulas: 0, same: 0, changed: 0, kept: 0 };
+
+/** Zlib is there in node, and quicker; what is large is packed with less care. */
+const CODEC: Codec = {
+  deflate: (contents) => deflateRawSync(contents, { level: contents.length > 2 ** 23 ? 3 : 6 }),
+  inflate: (packed, most) => inflateRawSync(packed, { maxOutputLength: most }),
+};
 
 /** Differing cells that a terminal shows of a file. */
 const MOST_SHOWN = 40;
@@ -61,7 +71,7 @@ export async function recalc(
       status = 2;
       const refused = printable(reasonOf(error));
       process.stderr.write(`greybody: ${printable(file)}: ${refused}\n`);
-      reports.push({ file, refused, cells: [], summary: summaryOf(0, []) });
+      reports.push({ file, refused, cells: [], summary: NOTHING });
     }
     await output.flush();
   }
@@ -77,21 +87,28 @@ async function one(
   progress: Progress,
 ): Promise<{ report: FileReport; lines: string[] }> {
   const { bytes, mode } = contents(file);
-  const { all, tolerance } = options;
-  const result = await recalculateFile(bytes, specs, {
+  const { all, tolerance, check: isCheck = false, report } = options;
+  const {
+    cells,
+    counts,
+    formulas,
+    bytes: fresh,
+  } = await recalculateFile(bytes, specs, {
     all,
     tolerance,
+    isCheck,
+    codec: CODEC,
+    isListed: (status) => report !== undefined || status === "kept" || (isCheck && status === "changed"),
     onProgress: (done, of) => progress.show(file, done, of),
   });
-  const { cells, formulas } = result;
-  const summary = summaryOf(formulas, cells);
+  const summary = { formulas, ...counts };
   const lines = options.check === true ? differenceLines(cells, summary) : [];
   let outcome = summary.changed === 0 ? "no difference" : "nothing written";
   if (target !== undefined) {
     const isInPlace = options.inPlace === true;
-    if (isInPlace && result.bytes === bytes) outcome = "nothing to write";
+    if (isInPlace && fresh === bytes) outcome = "nothing to write";
     else {
-      writeWhole(target, existsSync(target) ? statSync(target).mode : mode, ({ put }) => put(result.bytes));
+      writeWhole(target, existsSync(target) ? statSync(target).mode : mode, ({ put }) => put(fresh));
       outcome = isInPlace ? "written in place" : `written to ${target}`;
     }
   }

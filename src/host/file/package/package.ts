@@ -1,6 +1,8 @@
 /** A workbook's package: its parts by name and by relationship, found as ISO/IEC 29500-2 says and not by where they usually lie. */
 import { FileRefused } from "../refusal.js";
 import { attribute, decodeXml, localName, readXml } from "../xml/read.js";
+import { PLAIN_CODEC } from "../zip/codec.js";
+import type { Codec } from "../zip/codec.js";
 import { megabytes, ZIP_LIMITS } from "../zip/limits.js";
 import { expand, readZip } from "../zip/read.js";
 import type { ZipEntry } from "../zip/read.js";
@@ -24,7 +26,10 @@ export class WorkbookPackage {
   private readBytes = 0;
 
   /** @throws FileRefused where it is no package that may be read */
-  constructor(bytes: Uint8Array) {
+  constructor(
+    bytes: Uint8Array,
+    private readonly codec: Codec = PLAIN_CODEC,
+  ) {
     this.entries = readZip(bytes);
     this.byName = new Map(this.entries.map((entry) => [entry.name.toLowerCase(), entry]));
     if (!this.has(CONTENT_TYPES)) {
@@ -50,7 +55,7 @@ export class WorkbookPackage {
         `The parts of the workbook expand to more than ${megabytes(ZIP_LIMITS.totalBytes)}, the most that is read.`,
       );
     }
-    return expand(entry);
+    return expand(entry, this.codec);
   }
 
   /** The text of an XML part, kept for the next time. */
@@ -115,6 +120,7 @@ export class WorkbookPackage {
         const contents = byKey.get(entry.name.toLowerCase());
         return contents ? { entry, contents } : { entry };
       }),
+      this.codec,
     );
   }
 }

@@ -4,6 +4,7 @@ import { isCellError } from "../../../functions/contract.js";
 import { columnLetters } from "../../embedded/structured.js";
 import type { Patch } from "../sheet/patch.js";
 import type { FileCell, SavedValue } from "../sheet/scan.js";
+import { EMPTY_CELL } from "./changes-empty.js";
 import { keyOf } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
 import type { FormulaNode } from "./nodes.js";
@@ -25,8 +26,13 @@ export interface CellReport {
   readonly reason?: string;
 }
 
+export type CellStatus = CellReport["status"];
+
 export interface Changes {
+  /** Those that were asked for. */
   readonly cells: readonly CellReport[];
+  /** All of them, counted. */
+  readonly counts: Readonly<Record<CellStatus, number>>;
   /** By the index of their sheet. */
   readonly patches: ReadonlyMap<number, readonly Patch[]>;
 }
@@ -36,19 +42,36 @@ export const DEFAULT_TOLERANCE = 1e-9;
 /** What is left of a difference of numbers of a size, in shares of it: cancellation, not a change. */
 const CANCELLATION = 1e-13;
 
-/** @param magnitudeOf the largest number that a formula reads, for what cancels */
+export interface ChangesOptions {
+  readonly tolerance: number;
+  /** The largest number that a formula reads, for what cancels. */
+  readonly magnitudeOf: (node: FormulaNode) => number;
+  /** Which cells are told: of a long route a list of all takes more memory than the route. */
+  readonly isListed: (status: CellStatus) => boolean;
+  /** Whether a row of a result rests on an empty cell that Excel would hand over as 0. */
+  readonly readsEmpty: (node: FormulaNode, row: number) => boolean;
+}
+
 export function changesOf(
   book: LoadedBook,
   outcomes: readonly Outcome[],
-  tolerance: number,
-  magnitudeOf: (node: FormulaNode) => number,
+  { tolerance, magnitudeOf, isListed, readsEmpty }: ChangesOptions,
 ): Changes {
   const cells: CellReport[] = [];
+  const counts = { same: 0, changed: 0, kept: 0 };
   const patches = new Map<number, Patch[]>();
   const put = (sheet: number, patch: Patch): void => {
     const list = patches.get(sheet);
     if (list) list.push(patch);
     else patches.set(sheet, [patch]);
+  };
+  const tell = (status: CellStatus, report: () => Omit<CellReport, "status">): void => {
+    counts[status]++;
+    if (isListed(status)) cells.push({ ...report(), status });
+  };
+  const reasonOf = (answer: Cell, node: FormulaNode, row: number): string => {
+    const message = isCellError(answer) ? answer.message : "";
+    return node.prepared.isOurs && readsEmpty(node, row) ? `${EMPTY_CELL}. ${message}`.trimEnd() : message;
   };
   for (const outcome of outcomes) {
     const { node } = outcome;
@@ -56,11 +79,12 @@ export function changesOf(
     if (outcome.status === "kept") {
       const { reason } = outcome;
       for (const { row, column, value } of node.run?.cells ?? [node.cell]) {
-        cells.push({ ...told(node, row, column, value, value), status: "kept", reason });
+        tell("kept", () => ({ ...told(node, row, column, value, value), reason }));
       }
       continue;
     }
     let magnitude: number | undefined;
+    const magnitudeOnce = (): number => (magnitude ??= magnitudeOf(node));
     const grown = extentOf(outcome, sheet);
     for (let r = 0; r < grown.rows; r++) {
       for (let c = 0; c < grown.columns; c++) {
@@ -69,22 +93,23 @@ export function changesOf(
         const stored = cell?.value ?? null;
         const answer = grown.blocked ?? grown.answer(r, c);
         const fresh = toSaved(answer);
-        const isAnchor = r === 0 && c === 0;
-        const isSame = isEqual(stored, fresh, tolerance, () => (magnitude ??= magnitudeOf(node)));
-        const line = told(node, row, column, stored, fresh);
-        const reason = isCellError(answer) && answer.message !== "" ? { reason: answer.message } : {};
-        cells.push({ ...line, status: isSame ? "same" : "changed", ...(isSame ? {} : reason) });
-        if (isSame && !(isAnchor && grown.extent !== undefined)) continue;
-        const extent = isAnchor && grown.extent !== undefined ? { extent: grown.extent } : {};
-        put(sheet.index, { row, column, value: isSame ? stored : fresh, cell, ...extent });
+        const extent = r === 0 && c === 0 ? grown.extent : undefined;
+        const isSame = isEqual(stored, fresh, tolerance, magnitudeOnce);
+        tell(isSame ? "same" : "changed", () => {
+          const line = told(node, row, column, stored, fresh);
+          const reason = isSame ? "" : reasonOf(answer, node, r);
+          return reason === "" ? line : { ...line, reason };
+        });
+        if (isSame && extent === undefined) continue;
+        put(sheet.index, { row, column, value: isSame ? stored : fresh, cell, extent });
       }
     }
     for (const cell of grown.left) {
-      cells.push({ ...told(node, cell.row, cell.column, cell.value, null), status: "changed" });
+      tell("changed", () => told(node, cell.row, cell.column, cell.value, null));
       put(sheet.index, { row: cell.row, column: cell.column, value: null, cell });
     }
   }
-  return { cells, patches };
+  return { cells, counts, patches };
 }
 
 interface Extent {

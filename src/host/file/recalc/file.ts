@@ -4,8 +4,10 @@ import { patchSheet } from "../sheet/patch.js";
 import type { Patch } from "../sheet/patch.js";
 import { scanSheet } from "../sheet/scan.js";
 import { decodeXml } from "../xml/read.js";
+import type { Codec } from "../zip/codec.js";
 import { changesOf, DEFAULT_TOLERANCE } from "./changes.js";
-import type { CellReport, Changes } from "./changes.js";
+import type { CellReport, CellStatus, Changes } from "./changes.js";
+import { emptyReader } from "./changes-empty.js";
 import { loadBook } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
 import { recalculate } from "./recalculate.js";
@@ -14,7 +16,9 @@ import type { Outcome } from "./recalculate.js";
 export interface FileRecalculation {
   /** The workbook with new saved values; the very bytes that came in where nothing changes. */
   readonly bytes: Uint8Array;
+  /** The cells that were asked for. */
   readonly cells: readonly CellReport[];
+  readonly counts: Changes["counts"];
   /** Formulas that were to be worked out. */
   readonly formulas: number;
 }
@@ -23,35 +27,56 @@ export interface FileOptions {
   readonly all?: boolean | undefined;
   /** Relative difference up to which a stored number is right. */
   readonly tolerance?: number | undefined;
-  readonly onProgress?: (done: number, of: number) => void;
+  readonly onProgress?: ((done: number, of: number) => void) | undefined;
+  /** Which cells are told; all where nothing is said. */
+  readonly isListed?: ((status: CellStatus) => boolean) | undefined;
+  /** Only compares: the bytes that come back are those that came in. */
+  readonly isCheck?: boolean | undefined;
+  /** A host's own way to pack and unpack, where it has a quicker one. */
+  readonly codec?: Codec | undefined;
 }
 
 /** @throws FileRefused where the file is not one that may be read */
 export async function recalculateFile(
   bytes: Uint8Array,
   specs: readonly FunctionSpec[],
-  { all = false, tolerance = DEFAULT_TOLERANCE, onProgress }: FileOptions = {},
+  options: FileOptions = {},
 ): Promise<FileRecalculation> {
-  const book = loadBook(bytes);
-  const { outcomes, magnitudeOf } = await recalculate(book, specs, { all, ...(onProgress ? { onProgress } : {}) });
-  const changes = changesOf(book, outcomes, tolerance, magnitudeOf);
-  return { bytes: written(bytes, book, changes), cells: changes.cells, formulas: countOf(outcomes) };
+  const { all = false, tolerance = DEFAULT_TOLERANCE, isListed = () => true, isCheck = false } = options;
+  const book = loadBook(bytes, options.codec);
+  const { onProgress } = options;
+  const { outcomes, magnitudeOf, valueAt } = await recalculate(book, specs, {
+    all,
+    ...(onProgress ? { onProgress } : {}),
+  });
+  const { cells, counts, patches } = changesOf(book, outcomes, {
+    tolerance,
+    magnitudeOf,
+    isListed,
+    readsEmpty: emptyReader(book, specs, valueAt),
+  });
+  const fresh = isCheck || patches.size === 0 ? bytes : written(book, patches);
+  return { bytes: fresh, cells, counts, formulas: countOf(outcomes) };
 }
 
 const countOf = (outcomes: readonly Outcome[]): number =>
   outcomes.reduce((sum, { node }) => sum + (node.run?.cells.length ?? 1), 0);
 
-function written(bytes: Uint8Array, book: LoadedBook, { patches }: Changes): Uint8Array {
-  if (patches.size === 0) return bytes;
+function written(book: LoadedBook, patches: Changes["patches"]): Uint8Array {
   const changed = new Map<string, Uint8Array>();
-  for (const [index, own] of patches)
-    changed.set(book.sheets[index]!.part, patchedPart(book, book.sheets[index]!, own));
+  for (const [index, own] of patches) {
+    const sheet = book.sheets[index]!;
+    changed.set(sheet.part, patchedPart(book, sheet, own));
+  }
   return book.pack.write(changed);
 }
 
-function patchedPart({ pack }: LoadedBook, { part, cells }: LoadedSheet, patches: readonly Patch[]): Uint8Array {
+function patchedPart({ pack }: LoadedBook, sheet: LoadedSheet, patches: readonly Patch[]): Uint8Array {
+  const { part, cells, prefix } = sheet;
   const { text } = decodeXml(part, pack.bytes(part));
-  // Where rows stand is not kept in memory, since few recalculations have to know.
-  const places = scanSheet(part, text, [], { cell: () => undefined, reset: () => undefined });
-  return new TextEncoder().encode(patchSheet({ text, ...places, cellsOf: cells.inRow }, patches));
+  // Where rows stand is not kept in memory, since only results that grow have to know.
+  const places = patches.some(({ cell }) => cell === undefined)
+    ? scanSheet(part, text, [], { cell: () => undefined, reset: () => undefined })
+    : { rows: [], dataEnd: -1 };
+  return new TextEncoder().encode(patchSheet({ text, ...places, prefix, cellsOf: cells.inRow }, patches));
 }

@@ -10,6 +10,7 @@ import { FileRefused } from "../refusal.js";
 import { scanSheet } from "../sheet/scan.js";
 import type { FileCell } from "../sheet/scan.js";
 import { decodeXml } from "../xml/read.js";
+import type { Codec } from "../zip/codec.js";
 import { megabytes } from "../zip/limits.js";
 import { MOST_ROWS } from "../formula/segments.js";
 import { CellStore } from "./load-cells.js";
@@ -27,6 +28,8 @@ export interface LoadedSheet extends SheetEntry {
   readonly formulaCells: readonly FileCell[];
   /** Rows that are hidden, from 0. */
   readonly hiddenRows: readonly number[];
+  /** Prefix of its elements. */
+  readonly prefix: string;
   /** Its part is in UTF-8: else it is read and left as it is. */
   readonly isPatchable: boolean;
   /** One more than the last row and column with a cell. */
@@ -56,8 +59,8 @@ const MOST = {
 } as const;
 
 /** @throws FileRefused */
-export function loadBook(bytes: Uint8Array): LoadedBook {
-  const pack = new WorkbookPackage(bytes);
+export function loadBook(bytes: Uint8Array, codec?: Codec): LoadedBook {
+  const pack = new WorkbookPackage(bytes, codec);
   const facts = readWorkbook(pack);
   const strings = facts.sharedStrings ? readSharedStrings(facts.sharedStrings, pack.text(facts.sharedStrings)) : [];
   if (facts.sharedStrings) pack.forget(facts.sharedStrings);
@@ -73,16 +76,17 @@ export function loadBook(bytes: Uint8Array): LoadedBook {
         index,
         ...partsOf(new CellStore((cell) => cell).finish()),
         hiddenRows: [],
+        prefix: "",
         isPatchable: false,
       };
     }
-    const { store, hiddenRows, isUtf8 } = loadSheet(pack, entry.part, strings, facts.is1904, held);
+    const { store, hiddenRows, prefix, isUtf8 } = loadSheet(pack, entry.part, strings, facts.is1904, held);
     for (const link of pack.relationships(entry.part)) {
       if (link.kind !== "table" || link.isExternal || !pack.has(link.target)) continue;
       const table = readTable(link.target, pack.text(link.target), entry.name);
       if (table) tables.push(table);
     }
-    return { ...entry, index, ...partsOf(store), hiddenRows, isPatchable: isUtf8 };
+    return { ...entry, index, ...partsOf(store), hiddenRows, prefix, isPatchable: isUtf8 };
   });
   const most = MOST.constants + held.formulas * MOST.constantsPerFormula;
   if (held.cells - held.formulas > most) {
@@ -106,7 +110,7 @@ function loadSheet(
   strings: readonly string[],
   is1904: boolean,
   held: { cells: number; formulas: number },
-): { store: CellStore; hiddenRows: number[]; isUtf8: boolean } {
+): { store: CellStore; hiddenRows: number[]; prefix: string; isUtf8: boolean } {
   const bytes = pack.bytes(part);
   requireSize(part, bytes);
   const { text, isUtf8 } = decodeXml(part, bytes);
@@ -119,11 +123,11 @@ function loadSheet(
     }
     return withSerialDate(cell, is1904);
   });
-  const { rows } = scanSheet(part, text, strings, store);
+  const { rows, prefix } = scanSheet(part, text, strings, store);
   const hiddenRows = rows.filter(({ isHidden }) => isHidden).map(({ row }) => row);
   held.cells += store.size;
   held.formulas += store.formulaCells.length;
-  return { store: store.finish(), hiddenRows, isUtf8 };
+  return { store: store.finish(), hiddenRows, prefix, isUtf8 };
 }
 
 function requireSize(part: string, bytes: Uint8Array): void {

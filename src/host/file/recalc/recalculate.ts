@@ -5,7 +5,9 @@ import { FormulaEngine } from "../../embedded/formula-engine.js";
 import { plainMessage } from "../../plain-messages.js";
 import type { CellError } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
+import { addressOf as rangeName } from "../formula/areas.js";
 import { MOST_ROWS } from "../formula/segments.js";
+import { withSpills } from "../formula/spills.js";
 import type { FileCell, SavedValue } from "../sheet/scan.js";
 import { worksheetFunctions } from "../worksheet/functions.js";
 import type { Listener } from "../worksheet/functions.js";
@@ -34,6 +36,8 @@ export interface Recalculation {
   readonly outcomes: readonly Outcome[];
   /** The largest number that a formula reads; of a very large range only its beginning is looked at. */
   readonly magnitudeOf: (node: FormulaNode) => number;
+  /** A cell as it is afterwards; null for an empty one. */
+  readonly valueAt: CellReader;
 }
 
 const PROGRESS_EVERY = 100;
@@ -86,8 +90,17 @@ async function attempt(
   );
   // What another workbook of this process left in the engine's caches bears the same names.
   engine.forgetCells();
-  const work = (node: FormulaNode): Promise<Outcome> =>
-    node.run ? workOutRun(engine, node, nodes, specsByName, valueAt) : workOut(engine, node);
+  const reached = new Map<FormulaNode, Area>();
+  const work = (node: FormulaNode): Promise<Outcome> => {
+    if (node.run) return workOutRun(engine, node, nodes, specsByName, valueAt);
+    const text = withSpills(node.prepared.text, (sheet, row, column) => {
+      const spill = nodes.at(sheet, row, column);
+      const area = spill === undefined ? undefined : (reached.get(spill) ?? spill.range);
+      const isAnchor = area?.startRow === row && area.startColumn === column;
+      return isAnchor && spill?.kind === "dynamic" ? rangeName(area, node.sheet.index, book.sheets) : "#REF!";
+    });
+    return workOut(engine, { ...node, prepared: { ...node.prepared, text } }, node);
+  };
   const wanted = new Set<FormulaNode>();
   const keptBecause = new Map<FormulaNode, string>();
   const outcomes: Outcome[] = [];
@@ -113,9 +126,12 @@ async function attempt(
     }
     outcomes.push(outcome);
     if (outcome.status === "kept") keptBecause.set(node, outcome.reason);
-    else settle(outcome.node, outcome.result, fresh[node.sheet.index]!);
+    else {
+      settle(outcome.node, outcome.result, fresh[node.sheet.index]!);
+      if (node.kind === "dynamic") reached.set(node, spillOf(node, outcome.result));
+    }
   }
-  return { outcomes, magnitudeOf: (node) => largest(node.prepared.areas, valueAt) };
+  return { outcomes, magnitudeOf: (node) => largest(node.prepared.areas, valueAt), valueAt };
 }
 
 /** As large as the cells that a sheet has and every single one that a formula names: beyond it the engine knows no cells. */
@@ -148,8 +164,9 @@ function largest(areas: readonly Area[], valueAt: (sheet: number, row: number, c
   return most;
 }
 
-async function workOut(engine: FormulaEngine, node: FormulaNode): Promise<Outcome> {
-  const { sheet, cell, prepared, kind } = node;
+/** @param node whose outcome it is, where another formula is worked out for it */
+async function workOut(engine: FormulaEngine, worked: FormulaNode, node = worked): Promise<Outcome> {
+  const { sheet, cell, prepared, kind } = worked;
   const place = { sheet: sheet.index, row: cell.row, column: cell.column };
   const result = await engine.evaluate(prepared.text, place);
   engine.forgetFormula();
@@ -193,6 +210,12 @@ function settle({ range, kind }: FormulaNode, result: Grid, into: Map<number, Ce
       into.set(keyOf(range.startRow + r, range.startColumn + c), cellOf(result, r, c));
     }
   }
+}
+
+/** The cells that a dynamic array takes up. */
+function spillOf({ range: { sheet, startRow, startColumn } }: FormulaNode, result: Grid): Area {
+  const [rows, columns] = [result.length, result[0]?.length ?? 1];
+  return { sheet, startRow, startColumn, endRow: startRow + rows - 1, endColumn: startColumn + columns - 1 };
 }
 
 const notAvailable: CellError = { error: "#N/A", message: plainMessage("#N/A") };

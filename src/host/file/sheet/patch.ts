@@ -11,7 +11,7 @@ export interface Patch {
   /** Where the cell stands in the text; undefined for one that the part does not have yet. */
   readonly cell: FileCell | undefined;
   /** Another range of an array formula. */
-  readonly extent?: string;
+  readonly extent?: string | undefined;
 }
 
 /** The text to work on and where its rows are. */
@@ -48,11 +48,26 @@ export function patchSheet(sheet: SheetText, patches: readonly Patch[]): string 
 }
 
 function changedCells({ text, prefix }: SheetText, patches: readonly Patch[]): Edit[] {
-  return patches.flatMap(({ cell, value, extent }) => {
-    if (!cell) return [];
-    const { start, end } = cell;
-    return [{ start, end, text: patchCell(text.slice(start, end), prefix, value, extent), order: 0 }];
-  });
+  const edits: Edit[] = [];
+  for (const { cell, value, extent } of patches) {
+    if (!cell) continue;
+    const { start, end, type } = cell;
+    const number = typeof value === "number" && type === undefined && extent === undefined;
+    const place = number ? numberPlace(text, start, end) : undefined;
+    if (place) edits.push({ ...place, text: numberText(value as number), order: 0 });
+    else edits.push({ start, end, text: patchCell(text.slice(start, end), prefix, value, extent), order: 0 });
+  }
+  return edits;
+}
+
+const CELL_END = "</v></c>";
+
+/** Where the number of a cell stands that is written in the usual way; only that is replaced then. */
+function numberPlace(text: string, start: number, end: number): { start: number; end: number } | undefined {
+  if (!text.endsWith(CELL_END, end)) return undefined;
+  const close = end - CELL_END.length;
+  const open = text.lastIndexOf("<", close - 1);
+  return open > start && text.startsWith("<v>", open) ? { start: open + 3, end: close } : undefined;
 }
 
 /** Cells that a result has grown into: each in its row before the next one, rows that are absent made. */

@@ -2,8 +2,9 @@
  * Reads the container of a workbook: what is in it and where, without expanding anything that is not asked for.
  * Source: PKWARE APPNOTE.TXT 6.3, as ISO/IEC 29500-2 annex C restricts it (no encryption, methods 0 and 8, no splitting).
  */
-import { inflateSync } from "fflate";
 import { FileRefused } from "../refusal.js";
+import { PLAIN_CODEC } from "./codec.js";
+import type { Codec } from "./codec.js";
 import { crc32 } from "./crc32.js";
 import { megabytes, ZIP_LIMITS } from "./limits.js";
 
@@ -169,23 +170,23 @@ function locate(bytes: Uint8Array, view: DataView, head: Head, next: number): Zi
  * The bytes of an entry, expanded and checked.
  * @throws FileRefused where they do not agree with the directory or would be too many
  */
-export function expand(entry: ZipEntry): Uint8Array {
+export function expand(entry: ZipEntry, codec: Codec = PLAIN_CODEC): Uint8Array {
   const { name, size, packed, packedSize } = entry;
   if (size > ZIP_LIMITS.partBytes || (size > ZIP_LIMITS.ratioFrom && size > packedSize * ZIP_LIMITS.ratio)) {
     throw new FileRefused(
       `The part ${name} would expand to ${megabytes(size)}; at most ${megabytes(ZIP_LIMITS.partBytes)} and ${ZIP_LIMITS.ratio} times its packed size are read.`,
     );
   }
-  const bytes = entry.method === 0 ? packed : inflate(entry);
+  const bytes = entry.method === 0 ? packed : inflate(entry, codec);
   if (bytes.length !== size) throw damaged(`the part ${name} has another size than its directory says`);
   if (crc32(bytes) !== entry.crc) throw damaged(`the part ${name} fails its checksum`);
   return bytes;
 }
 
-function inflate({ name, packed, size }: ZipEntry): Uint8Array {
+function inflate({ name, packed, size }: ZipEntry, codec: Codec): Uint8Array {
   try {
     // One byte more than promised: what does not fit is not expanded, and then the size tells.
-    return inflateSync(packed, { out: new Uint8Array(size + 1) });
+    return codec.inflate(packed, size + 1);
   } catch {
     throw damaged(`the part ${name} cannot be expanded`);
   }

@@ -1,5 +1,6 @@
 /** Writes a package: entries that did not change byte for byte as they came, changed and new ones packed anew. */
-import { deflateSync } from "fflate";
+import { PLAIN_CODEC } from "./codec.js";
+import type { Codec } from "./codec.js";
 import { crc32 } from "./crc32.js";
 import type { ZipEntry } from "./read.js";
 
@@ -69,8 +70,13 @@ function putFields(view: DataView, at: number, f: Fields): void {
   view.setUint16(at + 22, f.name.length, true);
 }
 
-function packed(fields: Omit<Fields, "crc" | "packedSize" | "size">, contents: Uint8Array, old?: Uint8Array): Piece {
-  const data = fields.method === 0 ? contents : deflateSync(contents, { level: 6 });
+function packed(
+  fields: Omit<Fields, "crc" | "packedSize" | "size">,
+  contents: Uint8Array,
+  codec: Codec,
+  old?: Uint8Array,
+): Piece {
+  const data = fields.method === 0 ? contents : codec.deflate(contents);
   const all: Fields = { ...fields, crc: crc32(contents), packedSize: data.length, size: contents.length };
   const local = new Uint8Array(LOCAL_SIZE + fields.name.length);
   const view = viewOf(local);
@@ -106,22 +112,22 @@ function recordOf(fields: Fields, offset: number, old: Uint8Array | undefined): 
   return record;
 }
 
-function pieceOf(written: Written): Piece {
+function pieceOf(written: Written, codec: Codec): Piece {
   if (!("entry" in written)) {
     const name = new TextEncoder().encode(written.name);
-    return packed({ name, flags: UTF8_NAME, method: 8, date: NO_DATE }, written.contents);
+    return packed({ name, flags: UTF8_NAME, method: 8, date: NO_DATE }, written.contents, codec);
   }
   const { entry, contents } = written;
   if (!contents) return copied(entry);
   const view = viewOf(entry.record);
   const name = entry.record.subarray(CENTRAL_SIZE, CENTRAL_SIZE + view.getUint16(28, true));
   const flags = view.getUint16(8, true) & UTF8_NAME;
-  return packed({ name, flags, method: entry.method, date: view.getUint32(12, true) }, contents, entry.record);
+  return packed({ name, flags, method: entry.method, date: view.getUint32(12, true) }, contents, codec, entry.record);
 }
 
 /** The package of these entries, in this order. */
-export function writeZip(entries: readonly Written[]): Uint8Array {
-  const pieces = entries.map(pieceOf);
+export function writeZip(entries: readonly Written[], codec: Codec = PLAIN_CODEC): Uint8Array {
+  const pieces = entries.map((entry) => pieceOf(entry, codec));
   const bytes: Uint8Array[] = [];
   const records: Uint8Array[] = [];
   let offset = 0;
