@@ -6,6 +6,7 @@ import type { Context } from "./context.js";
 import { isWhole } from "./places.js";
 import type { Places } from "./places.js";
 import { NAMESPACE } from "../../../functions/describe.js";
+import { spillMark } from "./spills.js";
 import { onlyItem, tokenOf } from "./tree.js";
 import type { Call } from "./tree.js";
 import { argumentsOf } from "./trusted.js";
@@ -71,6 +72,11 @@ export function writeCall(writer: CallWriter, call: Call, context: Context): str
       if (/General|@|\?|[#0]\//i.test(format)) return doubted(`TEXT with the format ${format}`);
       const isDate = DATE_FORMAT.test(format.replaceAll(/\\.|"[^"]*"/g, (part) => (part === format ? part : "")));
       return writer.is1904 && isDate ? `TEXT(${shown}+1462,${format})` : write();
+    }
+    case "ANCHORARRAY": {
+      const area = areaAt(writer, call, 0);
+      if (!area || context.mode === "V") return doubted("a spill where one value is wanted");
+      return spillMark(area);
     }
     case "SEARCH":
       args[0] = `${NO_PATTERN}(${args[0] ?? ""})`;

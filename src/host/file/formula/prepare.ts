@@ -52,7 +52,12 @@ export class Preparer {
   }
 }
 
+/** Names that LET and LAMBDA of a formula give, as a file marks them. */
+const OWN_NAME = /_xlpm\.([\p{L}_][\p{L}\p{N}_.]*)/giu;
+
 class Work {
+  /** In lower case. */
+  private ownNames: ReadonlySet<string> = new Set();
   private distrust: string | undefined;
   private readonly writer: Writer;
 
@@ -68,6 +73,7 @@ class Work {
   private readonly isSheet = (name: string): boolean => this.sheetIndex.has(name.toLowerCase());
 
   prepare(formula: string): PreparedFormula {
+    this.ownNames = new Set([...formula.matchAll(OWN_NAME)].map(([, name = ""]) => name.toLowerCase()));
     const segments = this.withoutNames(this.plain(formula), 0);
     const tree = treeOf(segments);
     if (!tree) {
@@ -138,7 +144,7 @@ class Work {
       if (segment.kind !== "other" || segment.token.kind !== "name") return [segment];
       const next = segments[i + 1];
       if (next?.kind === "other" && next.token.kind === "open") return [segment];
-      if (/^(?:TRUE|FALSE)$/i.test(segment.text)) return [segment];
+      if (/^(?:TRUE|FALSE)$/i.test(segment.text) || this.ownNames.has(segment.text.toLowerCase())) return [segment];
       const found = this.named(segment.text);
       if (!found) {
         this.doubt(`the name ${segment.text} is not defined`);
