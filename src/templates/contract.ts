@@ -37,6 +37,8 @@ export interface FormField {
   readonly value?: Cell;
   readonly note?: string;
   readonly choices?: readonly string[];
+  /** Lowest and highest number that can be, in the unit of the column; nothing else is taken. */
+  readonly range?: readonly [low: number, high: number];
   readonly format?: string;
 }
 
@@ -67,6 +69,8 @@ export interface ColumnDescription {
   readonly format?: string;
   readonly align?: "left" | "right";
   readonly choices?: readonly string[];
+  /** Lowest and highest number that can be, in the unit of the column; nothing else is taken. */
+  readonly range?: readonly [low: number, high: number];
   readonly note?: string;
 }
 

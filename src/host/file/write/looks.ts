@@ -1,0 +1,107 @@
+/** How a written workbook looks: the page's light tones, in what Excel calls formats. */
+import type { ColumnDescription } from "../../../templates/contract.js";
+import type { CellStyle, Conditional } from "./model.js";
+
+export const looks = {
+  paper: "#fbfaf7",
+  ink: "#1d2430",
+  muted: "#5b6472",
+  accent: "#0b5c63",
+  line: "#c9c5bb",
+  /** Between cells. */
+  hairline: "#e9e5da",
+  input: "#eef4f1",
+  computed: "#f4f1ea",
+  grades: [
+    { fill: "#f3e3bd", ink: "#1d2430" },
+    { fill: "#e0a96d", ink: "#1d2430" },
+    { fill: "#a4502f", ink: "#fbfaf7" },
+    { fill: "#541f3f", ink: "#fbfaf7" },
+  ],
+} as const;
+
+/** One bar more a grade, from grade 0 on, so that a grade reads without colour. */
+const BARS = ["–", "▁", "▂", "▄", "█"] as const;
+
+const between = { weight: "thin", colour: looks.hairline } as const;
+const cellBorder = { left: between, right: between, bottom: between } as const;
+
+const text: CellStyle = { colour: looks.ink, vertical: "center" };
+
+export const ordinary: CellStyle = { colour: looks.ink };
+export const title: CellStyle = { ...text, size: 14, bold: true };
+export const heading: CellStyle = { ...text, colour: looks.muted };
+export const group: CellStyle = { ...text, colour: looks.accent, size: 9, bold: true };
+export const label: CellStyle = { ...text, align: "left", indent: 1 };
+export const subheading: CellStyle = { ...text, colour: looks.accent, size: 11, bold: true };
+export const muted: CellStyle = { ...text, colour: looks.muted, align: "left", indent: 1 };
+export const line: CellStyle = { ...text, vertical: "top", wrap: true };
+
+/** Numbers right, words left. */
+export function side(column: ColumnDescription): "left" | "right" {
+  return column.align ?? (column.format === undefined ? "left" : "right");
+}
+
+function aligned(column: ColumnDescription): Pick<CellStyle, "align" | "indent"> {
+  return side(column) === "right" ? { align: "right" } : { align: "left", indent: 1 };
+}
+
+export function unit(column: ColumnDescription): CellStyle {
+  return { ...text, colour: looks.muted, size: 9, ...aligned(column) };
+}
+
+/** What a person fills in has an accent line at its left, what is worked out "=" before its name: the text itself has none. */
+export function header(column: ColumnDescription, computed: boolean): CellStyle {
+  const under = { weight: "thin", colour: looks.line } as const;
+  return {
+    ...text,
+    size: 9,
+    fill: computed ? looks.computed : looks.input,
+    vertical: "bottom",
+    wrap: true,
+    ...aligned(column),
+    ...(computed
+      ? { italic: true, format: '"= "@', border: { ...cellBorder, bottom: under } }
+      : { border: { ...cellBorder, left: { weight: "medium", colour: looks.accent }, bottom: under } }),
+  };
+}
+
+export function body(column: ColumnDescription, computed: boolean): CellStyle {
+  return {
+    ...text,
+    fill: computed ? looks.computed : looks.input,
+    ...aligned(column),
+    border: cellBorder,
+    // A typed text is read to its end, on paper too; what spills does not make its row higher.
+    ...(computed ? {} : { unlocked: true, ...(column.format === undefined ? { wrap: true } : {}) }),
+    ...(column.format === undefined ? {} : { format: column.format }),
+  };
+}
+
+/** Of cells of a column beyond what is written: as its body, without its fill. */
+export function beyond(column: ColumnDescription, computed: boolean): CellStyle {
+  return {
+    ...text,
+    ...aligned(column),
+    ...(column.format === undefined ? {} : { format: column.format }),
+    ...(computed ? {} : { unlocked: true }),
+  };
+}
+
+export function field(format: string | undefined, computed: boolean, isNumber: boolean): CellStyle {
+  return {
+    ...text,
+    fill: computed ? looks.computed : looks.input,
+    ...(isNumber ? { align: "right" } : { align: "left", indent: 1 }),
+    border: cellBorder,
+    ...(computed ? {} : { unlocked: true }),
+    ...(format === undefined ? {} : { format }),
+  };
+}
+
+/** The looks of grades 0 to 4: bars, then a fill; the cell's own words say the number. */
+export const gradeLooks: readonly Conditional["look"][] = BARS.map((bar, grade) => {
+  const format = `"${bar} "General;"${bar} "General;"${bar} "General;"${bar} "@`;
+  const tone = looks.grades[grade - 1];
+  return tone === undefined ? { format } : { format, fill: tone.fill, colour: tone.ink };
+});
