@@ -4,8 +4,9 @@ import { DEFAULT_BAND } from "../core/planck/band.js";
 import { readBands } from "./bands.js";
 import type { ArgumentSpec, CellError, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
-import { UNITS_ARGUMENT, unitsOf } from "./lift.js";
+import { UNITS_ARGUMENT } from "./lift.js";
 import { readNumbers, readSingle, readTexts } from "./read.js";
+import { singleUnits } from "./single-units.js";
 import { unitOf } from "./units.js";
 import type { Units } from "./units.js";
 
@@ -17,15 +18,6 @@ export interface OneCase {
   readonly band: Band;
 }
 
-function readUnits(args: readonly ArgumentSpec[], inputs: readonly Input[]): Units | CellError {
-  const named = readTexts(UNITS_ARGUMENT, inputs[args.indexOf(UNITS_ARGUMENT)], unitOf("text", "C"));
-  const [fault] = named.faults?.values() ?? [];
-  if (fault) return fault;
-  const [units = "C", second] = unitsOf(args, inputs);
-  if (!second) return units;
-  return { error: "#VALUE!", message: "units: one call takes one system of units, C or F." };
-}
-
 const severalBands = (count: number): CellError => ({
   error: "#VALUE!",
   message: `band: one value is wanted, here are ${count} cells.`,
@@ -33,7 +25,7 @@ const severalBands = (count: number): CellError => ({
 
 /** A CellError where some argument has no usable value; the ranges that are taken whole are passed over. */
 export function readOneCase(args: readonly ArgumentSpec[], inputs: readonly Input[]): OneCase | CellError {
-  const units = readUnits(args, inputs);
+  const units = singleUnits(args, inputs);
   if (isCellError(units)) return units;
   const numbers = new Map<string, number>();
   const texts = new Map<string, string>();

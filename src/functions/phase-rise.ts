@@ -3,12 +3,14 @@ import { TEMPERATURE } from "../core/limits.js";
 import { LOAD, REFERENCE_LOAD } from "../core/loading/load.js";
 import { phaseRise } from "../core/loading/phase-rise.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from "./contract.js";
-import { guarded, tooMany, UNITS_ARGUMENT, unitsOf } from "./lift.js";
+import { isCellError } from "./contract.js";
+import { guarded, tooMany, UNITS_ARGUMENT } from "./lift.js";
 import { EXPONENT_ARGUMENT, MINIMUM_LOAD_ARGUMENT, SURROUNDING_AIR } from "./load-arguments.js";
 import { errorCell } from "./messages.js";
 import { faultOfOurs } from "./prepare.js";
-import { gridOf, readNumbers, readTexts } from "./read.js";
+import { gridOf, readNumbers } from "./read.js";
 import type { NumberColumn } from "./read.js";
+import { singleUnits } from "./single-units.js";
 import { fromSI, unitOf } from "./units.js";
 import type { Units } from "./units.js";
 
@@ -139,12 +141,8 @@ function evaluateSet(
 function evaluate(inputs: readonly Input[]): Grid {
   const excess = tooMany(PHASE_RISE, inputs);
   if (excess) return [[excess]];
-  const named = readTexts(UNITS_ARGUMENT, inputs[args.indexOf(UNITS_ARGUMENT)], unitOf("text", "C"));
-  const [fault] = named.faults?.values() ?? [];
-  if (fault) return [[fault]];
-  const [units = "C", second] = unitsOf(args, inputs);
-  if (second) return [[{ error: "#VALUE!", message: "units: one call takes one system of units, C or F." }]];
-  return evaluateIn(inputs, units);
+  const units = singleUnits(args, inputs);
+  return isCellError(units) ? [[units]] : evaluateIn(inputs, units);
 }
 
 export const PHASE_RISE: FunctionSpec = {

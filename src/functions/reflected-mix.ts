@@ -4,11 +4,13 @@ import { reflectedMix, SHARE } from "../core/measured/reflected.js";
 import type { Band } from "../core/planck/band.js";
 import { BAND_ARGUMENT, readBands } from "./bands.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from "./contract.js";
-import { guarded, tooMany, UNITS_ARGUMENT, unitsOf } from "./lift.js";
+import { isCellError } from "./contract.js";
+import { guarded, tooMany, UNITS_ARGUMENT } from "./lift.js";
 import { errorCell } from "./messages.js";
 import { faultOfOurs } from "./prepare.js";
-import { gridOf, readNumbers, readTexts } from "./read.js";
+import { gridOf, readNumbers } from "./read.js";
 import type { NumberColumn } from "./read.js";
+import { singleUnits } from "./single-units.js";
 import { fromSI, unitOf } from "./units.js";
 import type { Units } from "./units.js";
 
@@ -109,11 +111,8 @@ function mixAt(
 function evaluate(inputs: readonly Input[]): Grid {
   const excess = tooMany(REFLECTED_MIX, inputs);
   if (excess) return [[excess]];
-  const named = readTexts(UNITS_ARGUMENT, inputs[args.indexOf(UNITS_ARGUMENT)], unitOf("text", "C"));
-  const [fault] = named.faults?.values() ?? [];
-  if (fault) return [[fault]];
-  const [units = "C", second] = unitsOf(args, inputs);
-  return second ? problem("units: one call takes one system of units, C or F.") : evaluateIn(inputs, units);
+  const units = singleUnits(args, inputs);
+  return isCellError(units) ? [[units]] : evaluateIn(inputs, units);
 }
 
 export const REFLECTED_MIX: FunctionSpec = {

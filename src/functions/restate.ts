@@ -12,7 +12,7 @@ import { prepare, thrownCell } from "./prepare.js";
 import type { Prepared } from "./prepare.js";
 import { gridOf } from "./read.js";
 import { SETTINGS_ARGUMENTS, settingsFrom } from "./settings-arguments.js";
-import { singleUnits } from "./uncertainty-call.js";
+import { singleUnits } from "./single-units.js";
 import { fromSI, unitOf } from "./units.js";
 import type { Units } from "./units.js";
 

@@ -11,7 +11,7 @@ import { UNITS_ARGUMENT } from "./lift.js";
 import { gridOf, readNumbers, readTexts } from "./read.js";
 import type { Column } from "./read.js";
 import { COVERAGE_ARGUMENT, INPUTS_ARGUMENT, LEAST_COLUMNS, UNCERTAINTIES_ARGUMENT } from "./uncertainty-arguments.js";
-import { singleUnits } from "./uncertainty-call.js";
+import { singleUnits } from "./single-units.js";
 import { unitOf } from "./units.js";
 import type { Units } from "./units.js";
 

@@ -10,11 +10,12 @@ import type { Column } from "./read.js";
 import { gridOf, isNoWord, readNumbers, readTexts } from "./read.js";
 import { readInputRows, rowError } from "./input-rows.js";
 import type { InputRows } from "./input-rows.js";
-import { UNITS_ARGUMENT, unitsOf } from "./lift.js";
+import { UNITS_ARGUMENT } from "./lift.js";
 import { errorCell } from "./messages.js";
 import { faultOfOurs } from "./prepare.js";
 import { readCorrelations } from "./correlations.js";
 import { settingsFrom } from "./settings-arguments.js";
+import { singleUnits } from "./single-units.js";
 import {
   CORRELATIONS_ARGUMENT,
   DISTRIBUTIONS_ARGUMENT,
@@ -45,15 +46,6 @@ export interface UncertaintyCall {
 
 const invalid = (message: string): CellError => ({ error: "#VALUE!", message });
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? "" : "s"}`;
-
-/** The one system of units of a call. */
-export function singleUnits(args: readonly ArgumentSpec[], inputs: readonly Input[]): Units | CellError {
-  const [fault] =
-    readTexts(UNITS_ARGUMENT, inputs[args.indexOf(UNITS_ARGUMENT)], unitOf("text", "C")).faults?.values() ?? [];
-  if (fault) return fault;
-  const [units = "C", second] = unitsOf(args, inputs);
-  return second ? invalid("units: one call takes one system of units, C or F.") : units;
-}
 
 /** One value a column of the uncertainties, from a row, a column, or one cell for all. */
 function perColumn<Value>(

@@ -1,7 +1,7 @@
-import { GreybodyError } from "../errors.js";
+import { GreybodyError, requireWhole } from "../errors.js";
 import type { Range } from "../errors.js";
 import { COVERAGE, requireCoverage } from "./coverage.js";
-import { Generator, requireWhole } from "./generator/xoshiro.js";
+import { Generator } from "./generator/xoshiro.js";
 import { shortestInterval, symmetricInterval } from "./interval.js";
 
 /** Draws of one propagation. */

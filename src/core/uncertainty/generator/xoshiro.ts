@@ -1,4 +1,4 @@
-import { GreybodyError, requireInRange } from "../../errors.js";
+import { requireWhole } from "../../errors.js";
 import type { Range } from "../../errors.js";
 
 /** A seed: a whole number. 0 is none, for so Excel hands an empty cell over. */
@@ -9,14 +9,6 @@ const SIZE = 1024;
 const MASK = (1n << 64n) - 1n;
 /** A copy of this module's own: see the note on speed in table.ts. */
 const imul = Math.imul;
-
-/** @throws INVALID the argument, where it is no whole number in the range */
-export function requireWhole(argument: string, given: number, allowed: Range): void {
-  requireInRange(argument, given, allowed);
-  if (!Number.isInteger(given)) {
-    throw new GreybodyError({ code: "INVALID", argument, given, allowed, hint: { key: "whole-number" } });
-  }
-}
 
 /** The four words of the state that a seed begins with: SplitMix64 (Steele, Lea & Flood 2014), low word first. */
 export function stateOf(seed: number): readonly [number, number, number, number] {
