@@ -70,9 +70,9 @@ export function requireInRange(argument: string, value: number, allowed: Range, 
   }
 }
 
-/** Throws INVALID unless value is a whole number of the range. */
-export function requireWhole(argument: string, value: number, allowed: Range): void {
-  requireInRange(argument, value, allowed);
+/** Throws INVALID unless value is a whole number of the range; the hint is that of a value out of it. */
+export function requireWhole(argument: string, value: number, allowed: Range, hint?: Hint): void {
+  requireInRange(argument, value, allowed, hint);
   if (Number.isInteger(value)) return;
   throw new GreybodyError({ code: "INVALID", argument, given: value, allowed, hint: { key: "whole-number" } });
 }

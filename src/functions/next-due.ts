@@ -29,6 +29,7 @@ const condition = (name: string, help: string): ArgumentSpec => ({
   quantity: "number",
   help: `${help}, 1 to 3, 3 = worst`,
   range: CONDITION,
+  zeroIsBlank: true,
 });
 
 export const NEXT_DUE: FunctionSpec = defineCells({
@@ -38,7 +39,13 @@ export const NEXT_DUE: FunctionSpec = defineCells({
     "Date on which the next survey is due: months by the worst of physical condition, criticality and environment. Format the cell as a date.",
   returns: "date, as Excel counts days",
   args: [
-    { name: "last_date", quantity: "date", help: "date of the last survey, as Excel counts days", range: DATE },
+    {
+      name: "last_date",
+      quantity: "date",
+      help: "date of the last survey, as Excel counts days",
+      range: DATE,
+      zeroIsBlank: true,
+    },
     condition("physical_condition", "physical condition of the asset"),
     condition("criticality", "criticality of the asset"),
     condition("environment", "environment of the asset"),

@@ -43,7 +43,13 @@ export const PRIORITY: FunctionSpec = defineCells({
   returns: "priority in words",
   args: [
     { name: "grade", quantity: "number", help: "severity grade, 0 to 4, 4 = worst", range: GRADE },
-    { name: "criticality", quantity: "number", help: "criticality of the asset, 3 = worst", range: CONDITION },
+    {
+      name: "criticality",
+      quantity: "number",
+      help: "criticality of the asset, 1 to 3, 3 = worst",
+      range: CONDITION,
+      zeroIsBlank: true,
+    },
     MATRIX_ARGUMENT,
   ],
   result: "text",

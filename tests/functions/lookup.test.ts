@@ -63,7 +63,7 @@ describe("tables", () => {
       expect(row[source!]).toMatch(/check your edition|trade practice|tables without an author/);
       if (row[1] === "bare metal") expect(row[value!]).toBe("measure it");
     }
-    expect(rows.filter((row) => JSON.stringify(row[source!]).includes('from memory')).length).toBeGreaterThan(20);
+    expect(rows.filter((row) => JSON.stringify(row[source!]).includes("from memory")).length).toBeGreaterThan(20);
   });
 
   test("LIMITS has every limit with its source in words; a motor's rows say what the frame is not", () => {
@@ -163,6 +163,24 @@ describe("PRIORITY", () => {
   });
 });
 
+test("0 is an empty cell where 0 cannot be, and a scale says which end is the worst", () => {
+  const calls: [string, Input[]][] = [
+    ["last_date", [0, 1, 1, 1]],
+    ["physical_condition", [46082, 0, 1, 1]],
+    ["criticality", [46082, 1, 0, 1]],
+    ["environment", [46082, 1, 1, 0]],
+  ];
+  for (const [name, inputs] of calls) {
+    expect(told("NEXT_DUE", ...inputs)).toMatch(
+      new RegExp(`^#VALUE!: ${name} is not given. 0 is read as an empty cell`),
+    );
+  }
+  expect(told("PRIORITY", 2, 0)).toMatch(/^#VALUE!: criticality is not given. 0 is read as an empty cell/);
+  expect(told("PRIORITY", 2, 4)).toBe("#VALUE!: criticality: 4 cannot be. Allowed: 1 to 3. The worst is 3.");
+  expect(told("PRIORITY", 5, 2)).toBe("#VALUE!: grade: 5 cannot be. Allowed: 0 to 4. The worst grade is 4.");
+  expect(told("NEXT_DUE", 46082, 1, 1, 4)).toContain("Allowed: 1 to 3. The worst is 3.");
+});
+
 describe("NEXT_DUE", () => {
   test.each(["2026-03-01", "1/3/2026", "01.03.2026", "1 March 2026", "Mar 1, 2026"])(
     "%s is text, and how to mend it",
@@ -172,7 +190,7 @@ describe("NEXT_DUE", () => {
   );
 
   test("a date as one number, or a year, is no date", () => {
-    for (const given of [20260301, 2026, 0]) expect(told("NEXT_DUE", given, 1, 1, 1)).toContain("1980-01-01 is 29221");
+    for (const given of [20260301, 2026]) expect(told("NEXT_DUE", given, 1, 1, 1)).toContain("1980-01-01 is 29221");
   });
 
   test("three intervals of the workbook's own, down or across", () => {

@@ -1,12 +1,13 @@
 import { INTERVALS } from "../../data/intervals.js";
 import { GreybodyError, inRange, requireInRange, requireWhole } from "../errors.js";
-import type { Range } from "../errors.js";
-import { CONDITION } from "../severity/priority.js";
+import type { Hint, Range } from "../errors.js";
+import { CONDITION, CONDITION_SCALE } from "../severity/priority.js";
 import { addMonths, DATE } from "./calendar.js";
 
 export const DEFAULT_INTERVALS = "NFPA-70B-2023";
 /** Months between surveys. */
-const MONTHS: Range = { min: 1, max: 120 };
+const MONTHS = { min: 1, max: 120 } satisfies Range;
+const FORM: Hint = { key: "intervals-form", values: { least: MONTHS.min, most: MONTHS.max } };
 
 export interface LastSurvey {
   /** As a sheet counts days. */
@@ -24,7 +25,7 @@ export function intervalsNamed(name: string): readonly number[] {
   const allowed = INTERVALS.map((set) => set.name);
   throw new GreybodyError({
     ...{ code: "INVALID", argument: "intervals", given: name, allowed },
-    hint: { key: "intervals-form" },
+    hint: FORM,
   });
 }
 
@@ -33,12 +34,11 @@ export function intervalsNamed(name: string): readonly number[] {
  * @throws INVALID "intervals"
  */
 export function ownIntervals(months: readonly number[]): readonly number[] {
-  const wrong = (key: string): GreybodyError =>
-    new GreybodyError({ code: "INVALID", argument: "intervals", hint: { key } });
+  const wrong = (hint: Hint): GreybodyError => new GreybodyError({ code: "INVALID", argument: "intervals", hint });
   if (months.length !== 3 || months.some((one) => !Number.isInteger(one) || !inRange(one, MONTHS))) {
-    throw wrong("intervals-form");
+    throw wrong(FORM);
   }
-  if (months.some((one, i) => one > (months[i - 1] ?? Infinity))) throw wrong("intervals-order");
+  if (months.some((one, i) => one > (months[i - 1] ?? Infinity))) throw wrong({ key: "intervals-order" });
   return months;
 }
 
@@ -49,9 +49,9 @@ export function ownIntervals(months: readonly number[]): readonly number[] {
  */
 export function nextDue(last: LastSurvey, months: readonly number[]): number {
   requireInRange("last_date", last.lastDate, DATE, { key: "date-range" });
-  requireWhole("physical_condition", last.physicalCondition, CONDITION);
-  requireWhole("criticality", last.criticality, CONDITION);
-  requireWhole("environment", last.environment, CONDITION);
+  requireWhole("physical_condition", last.physicalCondition, CONDITION, CONDITION_SCALE);
+  requireWhole("criticality", last.criticality, CONDITION, CONDITION_SCALE);
+  requireWhole("environment", last.environment, CONDITION, CONDITION_SCALE);
   const worst = Math.max(last.physicalCondition, last.criticality, last.environment);
   return addMonths(last.lastDate, months[worst - 1] ?? NaN);
 }

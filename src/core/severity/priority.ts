@@ -1,11 +1,14 @@
 import { PRIORITY_MATRICES } from "../../data/priorities.js";
 import type { PriorityRow } from "../../data/priorities.js";
 import { GreybodyError, inRange, requireWhole } from "../errors.js";
-import type { Range } from "../errors.js";
+import type { Hint, Range } from "../errors.js";
 
 export const GRADE: Range = { min: 0, max: 4 };
 /** Of an asset's criticality, condition or environment: 3 is the worst. */
 export const CONDITION: Range = { min: 1, max: 3 };
+/** Which end of either is the worst: scales of other houses run the other way. */
+const GRADE_SCALE: Hint = { key: "grade-scale" };
+export const CONDITION_SCALE: Hint = { key: "condition-scale" };
 export const DEFAULT_MATRIX = "house";
 
 /** A built-in matrix by its name, in any case. @throws INVALID "matrix" */
@@ -26,8 +29,8 @@ export function matrixNamed(name: string): readonly PriorityRow[] {
  * @throws INVALID either; REFUSED "grade" where a workbook's own matrix has no row for it
  */
 export function priority(grade: number, criticality: number, matrix: readonly PriorityRow[]): string {
-  requireWhole("grade", grade, GRADE);
-  requireWhole("criticality", criticality, CONDITION);
+  requireWhole("grade", grade, GRADE, GRADE_SCALE);
+  requireWhole("criticality", criticality, CONDITION, CONDITION_SCALE);
   const words = matrix.find((row) => row.grade === grade)?.priorities[criticality - 1];
   if (words !== undefined) return words;
   const hint = { key: "grade-not-in-matrix", values: { grade, has: matrix.map((row) => row.grade).join(", ") } };

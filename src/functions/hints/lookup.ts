@@ -41,10 +41,13 @@ export const LOOKUP_HINTS: Hints = {
   "matrix-twice": (w) => `Row ${w.number("row")} of the matrix: that grade stands there already.`,
   "matrix-words": (w) =>
     `Row ${w.number("row")} of the matrix: words for criticality 1, 2 and 3 are wanted, in columns 2 to 4.`,
+  "grade-scale": () => "The worst grade is 4.",
+  "condition-scale": () => "The worst is 3.",
   "grade-not-in-matrix": (w) => `The matrix has no row for grade ${w.number("grade")}, only for ${w.number("has")}.`,
   "date-range": () =>
     "A date is the number of days that Excel counts: 1980-01-01 is 29221, 2199-12-31 is 109574. Enter it as a date.",
   "date-text": () => "A date that is text: enter it as a date, or turn it into one with DATEVALUE.",
-  "intervals-form": () => "Three whole numbers of months are wanted, 1 to 120, for condition 1, 2 and 3, 3 the worst.",
+  "intervals-form": (w) =>
+    `Three whole numbers of months are wanted, ${w.number("least")} to ${w.number("most")}, for condition 1, 2 and 3, 3 the worst.`,
   "intervals-order": () => "Condition 3 is the worst: no interval is longer than the one before it.",
 };
