@@ -32,7 +32,7 @@ const AIR: ArgumentSpec = {
 };
 export const UNCERTAINTIES: ArgumentSpec = {
   ...UNCERTAINTIES_ARGUMENT,
-  help: "standard uncertainties (k = 1) of these columns, one row for all or one each; for a single pair also two rows, the hot one's and the reference's; air by thermometer is ±1 K, else what the second row begins with",
+  help: "standard uncertainties (k = 1) of these columns, one row for all or one each; for a single pair also two rows, the hot one's and the reference's; air by thermometer is ±1 K, else what the second row begins with above 0",
 };
 const RELATION: ArgumentSpec = {
   name: "relation",

@@ -61,8 +61,9 @@ function airIn({ reference, uncertainties }: RiseCall, row: number, isPair: bool
   const place = placeIn(reference.rows, row);
   const fault = reference.fault(place) ?? (isPair ? uncertainties.fault(1) : undefined);
   if (fault) return fault;
+  // No thermometer is exact: 0 is an empty cell, as Excel hands it over, and stands for ±1 K like it.
   const standard = isPair ? uncertainties.value(1, "apparent_u") : NaN;
-  return { temperature: reference.value(place, "reference"), ...(standard >= 0 && { standard }) };
+  return { temperature: reference.value(place, "reference"), ...(standard > 0 && { standard }) };
 }
 
 /** What a row shows for whatever was thrown: the cell meant, as it was typed. */

@@ -50,7 +50,9 @@ const OF_THE_SURFACE: readonly InputName[] = ["emissivity", "reflected"];
  * The coverage factor is that of the normal distribution: 1.96 at 0.95. With 2 a rise of 20 K over 50 °C, surroundings of
  * 25 ± 3 °C, camera ±2 K, ε 0.95 ± 0.02, all rectangular, has 0.96, 1.4, 3.6 and 2.8 K in the order above; ε 0.85 ± 0.05
  * has 1.4, 3.2, 4.8 and 3.9 K (8 to 14 µm).
- * @throws as `budget`; INVALID "relation", "reference": one that the relation does not go with
+ * Degrees of freedom play no part. Inputs of one reading may go together only where the two readings share nothing.
+ * @throws as `budget`; INVALID "relation", "reference": one that the relation does not go with; INVALID "correlations" within
+ * one image
  * Source: JCGM 100:2008, 5.2, with inputs shared or not; repeatability and thermometer in rules.json.
  */
 export function riseUncertainty(
@@ -92,6 +94,10 @@ function airVariance({ temperature, standard }: ThermometerAir): number {
 
 function varianceBetween(hot: Budget, reference: Budget, relation: Relation): number {
   if (relation === "two images") return hot.combined ** 2 + reference.combined ** 2;
+  if (hot.pairs.length > 0 || reference.pairs.length > 0) {
+    const hint = { key: "correlations-in-one-image" };
+    throw new GreybodyError({ code: "INVALID", argument: "correlations", hint });
+  }
   const sameSurface = relation === "same image, same surface";
   if (sameSurface) requireOneSurface(hot, reference);
   let variance = 0;

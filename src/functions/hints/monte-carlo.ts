@@ -10,6 +10,8 @@ export const MONTE_CARLO_HINTS: Hints = {
     'With "air by thermometer" the reference is one column, the temperature of the air that the rise is over.',
   "reference-reading": () =>
     'The reference is a reading of its own, with emissivity and reflected as the hot one; one column goes with "air by thermometer".',
+  "correlations-in-one-image": () =>
+    "Inputs that go together are not reckoned with where two readings of one image share them: leave correlations out.",
   "other-surface": (w) =>
     `The two rows differ in ${w.number("setting")}: one surface has one. Take "same image, other surface", or mend the row.`,
   "percent-meant": (w) => `Per cent are meant, 2 for ±2 %: ${w.number("meant")} looks like a fraction.`,

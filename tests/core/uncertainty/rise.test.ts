@@ -165,6 +165,20 @@ describe("a camera's accuracy", () => {
   });
 });
 
+test("inputs that go together: counted in two images, refused within one", () => {
+  const together: UncertainReading = {
+    ...seen(70, SURFACES.dull),
+    correlations: [{ one: "apparent", other: "reflected", r: 0.5 }],
+  };
+  const of = (relation: string) => () => riseUncertainty(together, seen(50, SURFACES.dull), relation, 0.95, BAND);
+  // The two act against each other, so going together takes from the uncertainty.
+  const apart = riseUncertainty(seen(70, SURFACES.dull), seen(50, SURFACES.dull), "two images", 0.95, BAND);
+  expect(of("two images")().standard).toBeLessThan(apart.standard);
+  for (const relation of RELATIONS.slice(0, 2)) {
+    expect(of(relation)).toThrow("INVALID correlations correlations-in-one-image");
+  }
+});
+
 test("the band is handed through", () => {
   const one = seen(70, SURFACES.dull);
   const by = (band: typeof BAND): number =>
