@@ -125,7 +125,10 @@ describe("Excel alone", () => {
 
   test.each([
     ["demo route", demoRoute()],
-    ["mechanical route", newRoute({ kind: "mechanical", title: "Pumps", units: "F", rows: 50, criteria: "house" })],
+    [
+      "mechanical route",
+      newRoute({ kind: "mechanical", title: "Pumps", units: "F", rows: 50, criteria: "house-mechanical" }),
+    ],
   ])(
     "takes the %s: every column that its formulas name is found, none is left in a description's form",
     async (_, book) => {

@@ -70,6 +70,12 @@ test("the bands are the criteria's, in the sheet's unit", () => {
     [2, 10],
     [4, 20],
   ]);
+  // Watch, plan, act from 5, 10, 20 K over a like point of a machine, in °F times 1.8.
+  expect(bandsOf("similar", "house-mechanical", "F").map(({ grade, from }) => [grade, from])).toEqual([
+    [1, 9],
+    [2, 18],
+    [4, 36],
+  ]);
   expect(bandsOf("baseline", "NETA-100.18", "C")).toEqual([]);
   expect(bandsOf("similar", "our own", "C")).toEqual([]);
 });

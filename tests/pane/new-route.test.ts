@@ -196,7 +196,7 @@ describeInBrowser("A new route in °F, without a mouse", () => {
     await page.press("Enter");
     await page.press("Enter");
     await page.settled();
-    expect(await page.page.locator(".gp-said").innerText()).toContain("50 rows in °C, by house");
+    expect(await page.page.locator(".gp-said").innerText()).toContain("50 rows in °C, by house-mechanical");
     await intoGrid(page);
     await page.press("Control+Home");
     await typeRow(page, ["P1-DE", "exception"]);

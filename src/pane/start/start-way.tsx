@@ -11,7 +11,7 @@ import { startSentence } from "./sentence.js";
 
 const aboutCriteria: Readonly<Record<RouteKind, Partial<Record<CriteriaChoice, string>>>> = {
   electrical: { "NETA-100.18": "NETA-100.18: similar, air", house: "house (ours): similar, air, baseline" },
-  mechanical: { house: "house (ours): like, baseline" },
+  mechanical: { "house-mechanical": "house-mechanical (ours): like, baseline" },
 };
 
 const aboutKind: Readonly<Record<RouteKind, string>> = {

@@ -135,9 +135,7 @@ function governs(): string {
 }
 
 function shownColumn({ key, judgedBy, rise, call, greased, colder }: Way): Computed {
-  // The house's words for what is below its first band are of joints.
-  const told = key === "limit" ? call("words") : `IF([g_${key}]=0,"nothing unusual",${call("words")})`;
-  const words = `[g_${key}]&" of 4"&IF([limit_reading]<>""," at least","")&": "&${told}`;
+  const words = `[g_${key}]&" of 4"&IF([limit_reading]<>""," at least","")&": "&${call("words")}`;
   const cold = colder === undefined ? "FALSE" : is(rise, `<${colder}`);
   const grease = greased
     ? `IF(ISNUMBER(${rise})*${suppressed(rise)},"greased "&TEXT([hours_greased],"0")&" h before: not graded up to "&job_grease_rise,"")`

@@ -4,8 +4,8 @@ import { formSheet, type Line, type ValuesOf } from "../route/form.js";
 import { JOB_LINES } from "../route/job.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 
-/** The one set with a ladder for a baseline; NETA's table is for electrical parts. */
-export const MECHANICAL_CRITERIA = ["house"] as const;
+/** The one set that is meant for machines: the others are for electrical parts, or historic. */
+export const MECHANICAL_CRITERIA = ["house-mechanical"] as const;
 
 const own = [
   {
@@ -13,7 +13,7 @@ const own = [
     label: "Criteria, over like and baseline",
     start: MECHANICAL_CRITERIA[0],
     choices: MECHANICAL_CRITERIA,
-    note: 'No standard has a table for bearings, couplings and gearboxes: these numbers are ours. =GREY.CRITERIA("house") shows them.',
+    note: 'No standard has a table for bearings, couplings and gearboxes: these numbers are ours. =GREY.CRITERIA("house-mechanical") shows them.',
   },
   "After greasing",
   {

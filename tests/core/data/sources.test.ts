@@ -62,7 +62,7 @@ describe("the bibliography", () => {
 
 describe("built-in criteria", () => {
   it("are named once, NETA's numbers first", () => {
-    const names = ["NETA-100.18", "house", "house-limit", "house-indirect", "historic-military"];
+    const names = ["NETA-100.18", "house", "house-limit", "house-indirect", "house-mechanical", "historic-military"];
     expect(BUILT_IN_CRITERIA.map((set) => set.name)).toEqual(names);
   });
   it.each(BUILT_IN_CRITERIA.map((set) => [set.name, set] as const))(

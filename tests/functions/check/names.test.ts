@@ -15,7 +15,7 @@ import { newRoute } from "../../../src/templates/new.js";
 describe("names of our routes", () => {
   const sheets = [
     ...newRoute({ kind: "electrical", title: "", units: "C", rows: 1, criteria: "house" }).sheets,
-    ...newRoute({ kind: "mechanical", title: "", units: "C", rows: 1, criteria: "house" }).sheets,
+    ...newRoute({ kind: "mechanical", title: "", units: "C", rows: 1, criteria: "house-mechanical" }).sheets,
   ];
   const headers = sheets.flatMap((sheet) =>
     sheet.kind === "table" && ["Route", "Assets"].includes(sheet.name)

@@ -4,7 +4,7 @@ import type { FormSheet, TableSheet } from "../../../src/templates/contract.js";
 import { newRoute } from "../../../src/templates/new.js";
 
 const make = (units: "C" | "F") =>
-  newRoute({ kind: "mechanical", title: "Mechanical route", units, rows: 12, criteria: "house" });
+  newRoute({ kind: "mechanical", title: "Mechanical route", units, rows: 12, criteria: "house-mechanical" });
 const book = make("C");
 const tables = book.sheets.filter((sheet): sheet is TableSheet => sheet.kind === "table");
 const [route] = tables as [TableSheet];

@@ -29,6 +29,7 @@ export const points: readonly Point[] = [
   { asset_id: "P1-DE", machine: "Pump 1", point: "drive end", surface: "black", like: "P1-NDE", target_size: 40 },
   { asset_id: "P1-NDE", machine: "Pump 1", point: "non-drive end", surface: "black", like: "P1-DE" },
   { asset_id: "P2-DE", machine: "Pump 2", point: "drive end", surface: "black", baseline_rise: 20, baseline_load: 80 },
+  { asset_id: "P2-NDE", machine: "Pump 2", point: "non-drive end", surface: "black" },
   {
     asset_id: "M1-F",
     machine: "Motor 1",

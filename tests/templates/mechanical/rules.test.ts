@@ -1,7 +1,7 @@
 /**
  * Rules of the trade on a mechanical route. Readings are of black surfaces close by: rises are plain differences. Edges
- * are the house's (over like from 2, 5, 15, 25 K; over the baseline from 5, 10, 20 K; share of limit from 75, 90, 100,
- * 120 %), the 17 K and 48 h after greasing a lubrication magazine's, as quoted.
+ * are our own judgement, written here apart from the data (over like and over the baseline from 5 watch, 10 plan, 20 K
+ * act; share of limit from 75, 90, 100, 120 %), the 17 K and 48 h after greasing a lubrication magazine's, as quoted.
  */
 import type { PointReading } from "../../../src/templates/mechanical/typed.js";
 import { worked, type WorkedRoute } from "../route/fixture.js";
@@ -19,6 +19,7 @@ const greased = (hours: number): PointReading => ({ last_greased: DAY + 0.5 - ho
 const BOOKS = {
   like: inThePumpHouse([at("P1-DE", 52), at("P1-NDE", 46, { process_load: 60 })]),
   own: inThePumpHouse([at("P1-DE", 52, { reference: 51 }), at("P1-NDE", 40)]),
+  ladder: inThePumpHouse([44.9, 45.1, 46, 50.1, 60.1].map((hot) => at("P2-NDE", hot, { reference: 40 }))),
   absent: inThePumpHouse([at("P1-DE", 52)]),
   baseline: inThePumpHouse([
     at("P2-DE", 44.9),
@@ -65,12 +66,23 @@ test("the row of the like point is the reference, of both for one another", () =
   expect(like.number(0, "corrected_reading")).toBeCloseTo(52, 2);
   expect(like.number(0, "rise_similar")).toBeCloseTo(6, 2);
   expect(like.cell(0, "compared_with")).toBe("P1-NDE");
-  expect(like.cell(0, "grade_found")).toBe("2 of 4: likely fault");
-  expect(like.cell(0, "judged_by")).toBe("over like (house)");
+  expect(like.cell(0, "grade_found")).toBe("1 of 4: watch, warmer than its like");
+  expect(like.cell(0, "judged_by")).toBe("over like (house-mechanical)");
   expect(like.cell(0, "remarks")).toBe("load 80 % against 60 % of its like: compare with care");
   // The sound one is colder than the other: no grade, and the row says which question that leaves.
   expect(like.cell(1, "grade_found")).toBe("no grade: colder than its like");
   expect(like.cell(1, "remarks")).toContain("which is the sound one?");
+});
+
+test("over a like point from 5, 10 and 20 K: watch, plan, act; a fault is never read off 6 K", () => {
+  const grades = [0, 1, 2, 3, 4].map((row) => routes.ladder.cell(row, "grade_found"));
+  expect(grades).toEqual([
+    "0 of 4: nothing unusual",
+    "1 of 4: watch, warmer than its like",
+    "1 of 4: watch, warmer than its like",
+    "2 of 4: plan, clearly warmer than its like",
+    "4 of 4: act, far warmer than its like",
+  ]);
 });
 
 test("a reference in the same image comes before the like point's row", () => {
@@ -108,9 +120,9 @@ test("fresh grease keeps a rise up to 17 K from a grade for 48 h, and says so", 
   expect(grades).toEqual([
     "no grade: greased 20 h before: not graded up to 17",
     "no grade: greased 47 h before: not graded up to 17",
-    "2 of 4: clearly changed since its baseline",
-    "2 of 4: clearly changed since its baseline",
-    "2 of 4: clearly changed since its baseline",
+    "2 of 4: plan, clearly warmer than at its baseline",
+    "2 of 4: plan, clearly warmer than at its baseline",
+    "2 of 4: plan, clearly warmer than at its baseline",
     "0 of 4: nothing unusual",
   ]);
   expect(grease.cell(0, "remarks")).toBe("greased 20 h before: up to 17 K may be grease, look again");
@@ -142,14 +154,14 @@ test("a reading at the camera's limit gives at least, and is no reference for it
   const { range } = routes;
   expect(range.cell(0, "corrected_reading")).toBe("≥ 150.0");
   expect(range.cell(0, "rise_similar")).toBe("≥ 104.0");
-  expect(range.cell(0, "grade_found")).toBe("4 of 4 at least: severe fault");
+  expect(range.cell(0, "grade_found")).toBe("4 of 4 at least: act, far warmer than its like");
   expect(range.cell(1, "rise_similar")).toBe("");
 });
 
 test("in °F: the same grades, rises without the offset, the winding's class in °F", () => {
   const { fahrenheit } = routes;
   expect(fahrenheit.number(0, "rise_baseline")).toBeCloseTo(10.1 * 1.8, 1);
-  expect(fahrenheit.cell(0, "grade_found")).toBe("2 of 4: clearly changed since its baseline");
+  expect(fahrenheit.cell(0, "grade_found")).toBe("2 of 4: plan, clearly warmer than at its baseline");
   expect(fahrenheit.cell(1, "grade_found")).toBe("2 of 4: close to its limit");
   // 155 °C is 311 °F.
   expect(fahrenheit.cell(2, "limit_used")).toBe("311 is a winding's class: no limit of a frame");
