@@ -18,6 +18,7 @@ export function plainNames(formula: string): string {
 
 /** One name without its file marks; only a called name can be a custom function. */
 export function plainName(name: string, called: boolean): string {
-  const custom = called ? STORED_CUSTOM.exec(name) : null;
-  return custom === null ? name.replace(STORED_PREFIX, "") : `${custom[1] ?? ""}.${custom[2] ?? ""}`;
+  const own = name.replace(STORED_PREFIX, "");
+  const custom = called ? STORED_CUSTOM.exec(own) : null;
+  return custom === null ? own : `${custom[1] ?? ""}.${custom[2] ?? ""}`;
 }

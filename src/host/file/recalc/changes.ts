@@ -91,7 +91,7 @@ export function changesOf(
         const [row, column] = [node.range.startRow + r, node.range.startColumn + c];
         const cell = sheet.cells.get(keyOf(row, column));
         const stored = cell?.value ?? null;
-        const answer = grown.blocked ?? grown.answer(r, c);
+        const answer = grown.answer(r, c);
         const fresh = toSaved(answer);
         const extent = r === 0 && c === 0 ? grown.extent : undefined;
         const isSame = isEqual(stored, fresh, tolerance, magnitudeOnce);
@@ -120,8 +120,6 @@ interface Extent {
   readonly extent?: string;
   /** Cells that the result no longer reaches. */
   readonly left: readonly FileCell[];
-  /** What stands in the first cell where the result finds no room. */
-  readonly blocked?: Cell;
 }
 
 /** Which cells a result takes up. Only a dynamic array's may grow or shrink. */
@@ -135,13 +133,6 @@ function extentOf(outcome: Outcome & { status: "computed" }, sheet: LoadedSheet)
   if (node.kind !== "dynamic" || (wantedRows === rows && wantedColumns === columns)) {
     return { rows, columns, answer, left: [] };
   }
-  const isOwn = (row: number, column: number): boolean =>
-    row >= range.startRow && row <= range.endRow && column >= range.startColumn && column <= range.endColumn;
-  const blocks = (row: number, column: number): boolean => {
-    if (isOwn(row, column)) return false;
-    const cell = sheet.cells.get(keyOf(row, column));
-    return cell?.formula !== undefined || (cell?.value ?? null) !== null;
-  };
   const cellsOfRange = (keep: (row: number, column: number) => boolean): FileCell[] => {
     const found: FileCell[] = [];
     for (let row = range.startRow; row <= range.endRow; row++) {
@@ -153,12 +144,6 @@ function extentOf(outcome: Outcome & { status: "computed" }, sheet: LoadedSheet)
     return found;
   };
   const anchor = `${columnLetters(range.startColumn)}${range.startRow + 1}`;
-  const isBlocked = result.some((line, r) => line.some((_, c) => blocks(range.startRow + r, range.startColumn + c)));
-  if (isBlocked) {
-    // Saved as #VALUE!, as Excel saves it; the mark that tells a spill error is in parts that are not touched.
-    const blocked: Cell = { error: "#VALUE!", message: "The result finds no room: other cells stand in its way." };
-    return { rows: 1, columns: 1, answer, extent: anchor, left: cellsOfRange((r, c) => r === 0 && c === 0), blocked };
-  }
   const last = `${columnLetters(range.startColumn + wantedColumns - 1)}${range.startRow + wantedRows}`;
   return {
     rows: wantedRows,

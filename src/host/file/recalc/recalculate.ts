@@ -14,6 +14,7 @@ import type { Listener } from "../worksheet/functions.js";
 import { keyOf, MOST_COLUMNS } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
 import type { FormulaNode, Nodes } from "./nodes.js";
+import { withRoom } from "./nodes-spill.js";
 import { planOf } from "./order.js";
 import { evaluateRun } from "./runs-evaluate.js";
 import type { CellReader } from "./runs-evaluate.js";
@@ -69,7 +70,8 @@ async function attempt(
   const fresh = book.sheets.map(() => new Map<number, Cell>());
   const valueAt = (sheet: number, row: number, column: number): Cell => {
     const key = keyOf(row, column);
-    return fresh[sheet]?.get(key) ?? savedCell(book.sheets[sheet]!, key);
+    const value = fresh[sheet]?.get(key);
+    return value === undefined ? savedCell(book.sheets[sheet]!, key) : value;
   };
   const sizes = sizesOf(book, nodes.all);
   const trust = new Trust(book, valueAt);
@@ -124,6 +126,7 @@ async function attempt(
       const why = trust.after(node, outcome.result, heard);
       if (why !== undefined) outcome = { node, status: "kept", reason: why };
     }
+    if (outcome.status === "computed") outcome = { ...outcome, result: withRoom(node, outcome.result) };
     outcomes.push(outcome);
     if (outcome.status === "kept") keptBecause.set(node, outcome.reason);
     else {
@@ -203,6 +206,12 @@ async function workOutRun(
 
 /** Puts a result where its formula's cells are. */
 function settle({ range, kind }: FormulaNode, result: Grid, into: Map<number, Cell>): void {
+  if (kind === "dynamic") {
+    // What a result no longer reaches is empty.
+    for (let r = range.startRow; r <= range.endRow; r++) {
+      for (let c = range.startColumn; c <= range.endColumn; c++) into.set(keyOf(r, c), null);
+    }
+  }
   const rows = kind === "dynamic" ? result.length : range.endRow - range.startRow + 1;
   const columns = kind === "dynamic" ? (result[0]?.length ?? 1) : range.endColumn - range.startColumn + 1;
   for (let r = 0; r < rows; r++) {
