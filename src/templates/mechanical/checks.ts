@@ -2,7 +2,8 @@
 import type { Computed } from "../route/columns.js";
 import { clause, fromAssets, is, joined, number, ofNumbers } from "../route/formula.js";
 import type { SheetUnits } from "../route/sheet-units.js";
-import { AIR, inUnits, notAChoice, wrong, wrongSettings } from "../route/typed-wrong.js";
+import { AIR } from "../route/ranges.js";
+import { inUnits, notAChoice, wrong, wrongSettings } from "../route/typed-wrong.js";
 import { MEASURED } from "./compare.js";
 import { POINT_READING_COLUMNS } from "./typed.js";
 

@@ -1,5 +1,6 @@
 /** What a person types on a mechanical route: one row a point of a machine, in the order of the work. */
 import { column, foldedColumn, type Row } from "../route/columns.js";
+import { READING } from "../route/ranges.js";
 import { READING_COLUMNS } from "../route/typed.js";
 
 const SETTINGS = "Settings of this row";
@@ -12,11 +13,13 @@ export const POINT_READING_COLUMNS = [
   ...shared("Where"),
   ...shared("Images"),
   column("reading", "As read", 68, {
+    range: READING,
     measure: "temperature",
     format: "0.0",
     note: "What the camera shows for the point, see readings_are in Job. Always the same spot of the housing.",
   }),
   column("reference", "As read", 76, {
+    range: READING,
     measure: "temperature",
     format: "0.0",
     note: "What it is compared with, of the same kind of surface and in the same image: the like machine's point or the opposite end. Empty: the reading of the row that Assets names as like.",

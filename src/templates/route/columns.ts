@@ -27,8 +27,13 @@ export function foldedColumn<Key extends string>(key: Key, group: string, width:
   return column(key, group, width, { folded: true, ...rest });
 }
 
-export function describe({ measure, ...rest }: Column, units: SheetUnits): ColumnDescription {
-  return { ...rest, header: rest.header ?? rest.key, ...(measure === undefined ? {} : { unit: units.label(measure) }) };
+export function describe({ measure, range, ...rest }: Column, units: SheetUnits): ColumnDescription {
+  return {
+    ...rest,
+    header: rest.header ?? rest.key,
+    ...(measure === undefined ? {} : { unit: units.label(measure) }),
+    ...(range === undefined ? {} : { range: units.range(range, measure) }),
+  };
 }
 
 export function describeComputed({ formula, grade, ...rest }: Computed, units: SheetUnits): ComputedColumn {

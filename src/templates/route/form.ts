@@ -1,6 +1,7 @@
 /** A form's lines written once in metric units, as a description in the units of the book. */
 import type { Cell } from "../../functions/contract.js";
 import type { FormField, FormSheet } from "../contract.js";
+import type { Range } from "./ranges.js";
 import type { Measure, SheetUnits } from "./sheet-units.js";
 
 /** A field whose value is given by the job, in metric units; `start` is what an empty job begins with. */
@@ -12,6 +13,7 @@ export interface Field {
   readonly unit?: string;
   readonly note?: string;
   readonly choices?: readonly string[];
+  readonly range?: Range;
   readonly format?: string;
 }
 
@@ -37,13 +39,18 @@ export function formSheet(
   return { kind: "form", name, heading, fields };
 }
 
-function fieldOf({ name, start, measure, ...rest }: Field, given: Cell | undefined, units: SheetUnits): FormField {
+function fieldOf(
+  { name, start, measure, range, ...rest }: Field,
+  given: Cell | undefined,
+  units: SheetUnits,
+): FormField {
   const value = given ?? start ?? null;
   const unit = measure === undefined ? rest.unit : units.label(measure);
   return {
     ...rest,
     definedName: `job_${name}`,
     ...(unit === undefined ? {} : { unit }),
+    ...(range === undefined ? {} : { range: units.range(range, measure) }),
     value: measure !== undefined && typeof value === "number" ? units.from(measure, value) : value,
   };
 }

@@ -1,6 +1,7 @@
 /** The job sheet: what holds for the whole route. */
 import type { FormSheet } from "../contract.js";
 import { formSheet, type Line, type ValuesOf } from "./form.js";
+import { AIR, DISTANCE, EMISSIVITY, HUMIDITY, REFLECTED, WINDOW, WINDOW_TRANSMISSION } from "./ranges.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 const date = "yyyy-mm-dd";
@@ -92,6 +93,7 @@ export const JOB_LINES = [
   "Settings where a row has none of its own",
   {
     name: "reflected",
+    range: REFLECTED,
     label: "Reflected, indoors",
     ...degrees,
     note: "Reflected apparent temperature: not the air, though indoors often close to it.",
@@ -104,13 +106,14 @@ export const JOB_LINES = [
   },
   {
     name: "reflected_outdoors",
+    range: REFLECTED,
     label: "Reflected, outdoors",
     ...degrees,
     note: "Upward faces mirror the sky, seen from below the ground.",
   },
-  { name: "path_air", label: "Air between camera and target", ...degrees },
-  { name: "humidity", label: "Humidity", unit: "%", start: 50, format: "0" },
-  { name: "distance", label: "Distance", measure: "distance", start: 1, format: "0.0" },
+  { name: "path_air", range: AIR, label: "Air between camera and target", ...degrees },
+  { name: "humidity", range: HUMIDITY, label: "Humidity", unit: "%", start: 50, format: "0" },
+  { name: "distance", range: DISTANCE, label: "Distance", measure: "distance", start: 1, format: "0.0" },
   { name: "pressure", label: "Air pressure", unit: "kPa", start: 101.325, format: "0.0" },
   "What was set in the camera",
   {
@@ -120,12 +123,18 @@ export const JOB_LINES = [
     choices: ["apparent", "corrected in the camera"],
     note: "Apparent: emissivity and transmission were at 1. Else the readings are first taken back with what was set.",
   },
-  { name: "set_emissivity", label: "Set emissivity", format: "0.00" },
-  { name: "set_reflected", label: "Set reflected", ...degrees },
+  { name: "set_emissivity", range: EMISSIVITY, label: "Set emissivity", format: "0.00" },
+  { name: "set_reflected", range: REFLECTED, label: "Set reflected", ...degrees },
   { name: "set_air_transmission", label: "Set air transmission", start: 1, format: "0.000" },
-  { name: "set_air_temp", label: "Set air temperature", ...degrees },
-  { name: "set_window_transmission", label: "Set window transmission", start: 1, format: "0.00" },
-  { name: "set_window_temp", label: "Set window temperature", ...degrees },
+  { name: "set_air_temp", range: AIR, label: "Set air temperature", ...degrees },
+  {
+    name: "set_window_transmission",
+    range: WINDOW_TRANSMISSION,
+    label: "Set window transmission",
+    start: 1,
+    format: "0.00",
+  },
+  { name: "set_window_temp", range: WINDOW, label: "Set window temperature", ...degrees },
   "Load",
   {
     name: "minimum_load",

@@ -1,5 +1,6 @@
 /** The lists behind the route: assets, windows, surfaces. */
 import { column, foldedColumn, type Row } from "./columns.js";
+import { CURRENT, EMISSIVITY, READING, WINDOW, WINDOW_REFLECTANCE, WINDOW_TRANSMISSION } from "./ranges.js";
 
 export const ASSET_COLUMNS = [
   column("asset_id", "Asset", 84, { note: "Unique." }),
@@ -15,8 +16,9 @@ export const ASSET_COLUMNS = [
     format: "General",
     note: "Smallest width of the spot that is read.",
   }),
-  column("rated_A", "Load and limit", 72, { format: "0" }),
+  column("rated_A", "Load and limit", 72, { range: CURRENT, format: "0" }),
   column("expected_max_A", "Load and limit", 104, {
+    range: CURRENT,
     format: "0",
     note: "Highest current expected in the year: a rise is projected to it.",
   }),
@@ -50,21 +52,23 @@ export const WINDOW_COLUMNS = [
   column("window_id", "Window", 84, { note: "Unique." }),
   column("where", "Window", 200),
   column("transmission", "Measured", 96, {
+    range: WINDOW_TRANSMISSION,
     format: "0.00",
     note: "In the band of the camera in use: it is no constant of the window.",
   }),
-  column("reflectance", "Measured", 88, { format: "0.00" }),
+  column("reflectance", "Measured", 88, { range: WINDOW_REFLECTANCE, format: "0.00" }),
   column("band", "Measured", 76, { unit: "µm" }),
   column("method", "Measured", 350),
   column("date", "Measured", 88, { format: "yyyy-mm-dd" }),
-  column("target_temp", "Measured", 92, { measure: "temperature", format: "0" }),
-  column("window_temp", "Measured", 92, { measure: "temperature", format: "0" }),
+  column("target_temp", "Measured", 92, { range: READING, measure: "temperature", format: "0" }),
+  column("window_temp", "Measured", 92, { range: WINDOW, measure: "temperature", format: "0" }),
 ];
 export type WindowEntry = Row<(typeof WINDOW_COLUMNS)[number]["key"]>;
 
 export const SURFACE_COLUMNS = [
   column("surface", "Surface", 170, { note: "Unique; Assets name it." }),
   column("emissivity", "Surface", 84, {
+    range: EMISSIVITY,
     format: "0.00",
     note: "In the camera's band. Below 0.6 the uncertainty is wide; below 0.3 there is no temperature to be had.",
   }),

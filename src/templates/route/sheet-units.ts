@@ -1,3 +1,4 @@
+import type { Range } from "./ranges.js";
 import { fromSI, toSI, unitOf, type Units } from "../../functions/units.js";
 
 /** What a number on a route sheet measures, as far as its unit depends on the sheet. */
@@ -10,6 +11,8 @@ export interface SheetUnits {
   readonly label: (measure: Measure) => string;
   /** A metric number (°C, K, m, m/s, mm) in the sheet's unit, without the noise of the conversion. */
   readonly from: (measure: Measure, metric: number) => number;
+  /** Both ends of a range; as they are where they measure nothing whose unit depends on the sheet. */
+  readonly range: (metric: Range, measure: Measure | undefined) => Range;
 }
 
 /** Miles an hour and inches are no units of a worksheet function, so they stand here. */
@@ -23,10 +26,13 @@ export function sheetUnits(units: Units): SheetUnits {
     measure === "speed" || measure === "size"
       ? metric / OTHERS[measure][units].scale
       : fromSI(toSI(metric, unitOf(measure, "C")), unitOf(measure, units));
+  const from = (measure: Measure, metric: number): number =>
+    units === "C" ? metric : Number(converted(measure, metric).toFixed(2));
   return {
     argument: `"${units}"`,
     label: (measure) =>
       measure === "speed" || measure === "size" ? OTHERS[measure][units].label : unitOf(measure, units).label,
-    from: (measure, metric) => (units === "C" ? metric : Number(converted(measure, metric).toFixed(2))),
+    from,
+    range: (metric, measure) => (measure === undefined ? metric : [from(measure, metric[0]), from(measure, metric[1])]),
   };
 }

@@ -2,12 +2,8 @@
 import type { Column } from "./columns.js";
 import { clause, PHASES } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
+import { AIR, CURRENT, DISTANCE, EMISSIVITY, HUMIDITY, type Range, READING, REFLECTED, WINDOW } from "./ranges.js";
 import { READING_COLUMNS } from "./typed.js";
-
-export type Range = readonly [low: number, high: number];
-
-export const READING: Range = [-40, 1500];
-export const AIR: Range = [-45, 65];
 
 export const fits = (reference: string, [low, high]: Range): string =>
   `ISNUMBER(${reference})*(${reference}>=${low})*(${reference}<=${high})`;
@@ -33,7 +29,7 @@ export function outOfRange(units: SheetUnits): string[] {
   const air = inUnits(AIR, units);
   return [
     clause('[wrong_readings]<>""', "[wrong_readings]"),
-    ...PHASES.map((phase) => wrong(`[amps_${phase}]`, [0, 500_000], `"amps_${phase}"`)),
+    ...PHASES.map((phase) => wrong(`[amps_${phase}]`, CURRENT, `"amps_${phase}"`)),
     wrong("[surrounding_air]", air, '"surrounding_air"'),
     wrong("[room_air]", air, '"room_air"'),
     ...wrongSettings(units),
@@ -47,18 +43,18 @@ export function wrongSettings(units: SheetUnits): string[] {
   const distance = (metric: number): number => units.from("distance", metric);
   const air = inUnits(AIR, units);
   return [
-    wrong("[emissivity_used]", [0.01, 1], 'IF([emissivity]<>"","emissivity","emissivity in Surfaces")'),
+    wrong("[emissivity_used]", EMISSIVITY, 'IF([emissivity]<>"","emissivity","emissivity in Surfaces")'),
     wrong(
       "[reflected_used]",
-      inUnits([-80, 500], units),
+      inUnits(REFLECTED, units),
       'IF([reflected]<>"","reflected",IF([outdoors]=1,"reflected outdoors in Job","reflected in Job"))',
     ),
     // The surrounding air stands for the path's where none is typed, and has been told already.
     wrong("[path_air]", air, '"path_air"'),
     wrong('IF([path_air]&[surrounding_air]="",[path_air_used],"")', air, '"air between camera and target in Job"'),
-    wrong("[distance]", [distance(0.05), distance(1000)], '"distance"'),
-    wrong("[humidity]", [1, 100], '"humidity"'),
-    wrong("[window_temp]", inUnits([-40, 100], units), '"window_temp"'),
+    wrong("[distance]", [distance(DISTANCE[0]), distance(DISTANCE[1])], '"distance"'),
+    wrong("[humidity]", HUMIDITY, '"humidity"'),
+    wrong("[window_temp]", inUnits(WINDOW, units), '"window_temp"'),
   ];
 }
 
