@@ -4,7 +4,7 @@ import type { Provenance } from "./provenance.js";
 /** A number that a rule of the trade, or we, put on what is answered. */
 export interface Rule extends Provenance {
   readonly value: number;
-  readonly unit: "-" | "K" | "°C" | "m/s";
+  readonly unit: "-" | "K" | "°C" | "m/s" | "µm";
   readonly what: string;
 }
 

@@ -1,5 +1,6 @@
 import { TEMPERATURE } from "../core/limits.js";
 import { ACCURACY, ACCURACY_SHARE, cameraUncertainty } from "../core/uncertainty/camera.js";
+import { RULES } from "../data/rules.js";
 import { defineCells, UNITS_ARGUMENT } from "./lift.js";
 
 export const CAMERA_UNCERTAINTY = defineCells({
@@ -18,17 +19,17 @@ export const CAMERA_UNCERTAINTY = defineCells({
     {
       name: "absolute",
       quantity: "difference",
-      help: "accuracy as a half-width; 0 where only per cent are stated",
+      help: "accuracy as a half-width, by the certificate; 0 where only per cent are stated; its default is what the trade commonly states, from memory",
       optional: true,
-      default: 2,
+      default: RULES.camera_accuracy.value,
       range: ACCURACY,
     },
     {
       name: "percent",
       quantity: "percent",
-      help: "accuracy in per cent of the reading in °C, also in °F sheets; 0 where none is stated",
+      help: "accuracy in per cent of the reading in °C, also in °F sheets; 0 where none is stated; its default is from memory too",
       optional: true,
-      default: 2,
+      default: 100 * RULES.camera_accuracy_share.value,
       range: ACCURACY_SHARE,
     },
     UNITS_ARGUMENT,

@@ -1,5 +1,6 @@
 import { AIR_TEMP } from "../core/air/limits.js";
 import { EXPONENT, MINIMUM_LOAD } from "../core/loading/load.js";
+import { RULES } from "../data/rules.js";
 import type { ArgumentSpec } from "./contract.js";
 
 /** The air that a rise is over; not the air of the path. */
@@ -15,7 +16,7 @@ export const EXPONENT_ARGUMENT: ArgumentSpec = {
   quantity: "number",
   help: "exponent of the current that the rise follows, as a rule 1.6 to 2",
   optional: true,
-  default: 1.8,
+  default: RULES.exponent.value,
   range: EXPONENT,
   zeroIsBlank: true,
 };
@@ -25,7 +26,7 @@ export const MINIMUM_LOAD_ARGUMENT: ArgumentSpec = {
   quantity: "fraction",
   help: "smallest share of the reference load that is answered for",
   optional: true,
-  default: 0.4,
+  default: RULES.minimum_load.value,
   range: MINIMUM_LOAD,
   zeroIsBlank: true,
 };

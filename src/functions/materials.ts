@@ -34,14 +34,14 @@ const EMISSIVITY = defineCells({
   topic: "Measured inputs",
   summary:
     "Emissivity of a material in the camera's band, as tables have it: the middle of its range. Bare metal has none: measure it.",
-  returns: "emissivity, or what show names",
+  returns: "emissivity, an estimate: show its source before you rely on it; or what show names",
   args: [
     { name: "material", quantity: "text", help: "material and state by its name in GREY.MATERIALS, in any case" },
     BAND_ARGUMENT,
     {
       name: "show",
       quantity: "text",
-      help: "value (middle of the range), its low or high end, or source: where it is from and how far that can be trusted",
+      help: "value (middle of the range), its low or high end, or source: where it is from and how far that can be trusted. Some ranges are from memory: only source and GREY.MATERIALS say which",
       optional: true,
       default: "value",
       choices: SHOWS,

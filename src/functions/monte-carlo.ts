@@ -1,6 +1,6 @@
 import { SEED } from "../core/uncertainty/generator/xoshiro.js";
 import { monteCarlo } from "../core/uncertainty/monte-carlo.js";
-import { DRAWN_COVERAGE, DRAWS } from "../core/uncertainty/propagate.js";
+import { DEFAULT_DRAWS, DEFAULT_SEED, DRAWN_COVERAGE, DRAWS } from "../core/uncertainty/propagate.js";
 import { BAND_ARGUMENT } from "./bands.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
@@ -17,7 +17,7 @@ import type { UncertaintyCall } from "./uncertainty-call.js";
 import { fromSI, unitOf } from "./units.js";
 
 /** Draws of one call, all its rows together: some seconds of work. */
-const MOST_TOGETHER = 5_000_000;
+const MOST_TOGETHER = DRAWS.max;
 const RESULTS = ["temperature", "difference", "temperature", "temperature", "fraction"] as const;
 
 const args: readonly ArgumentSpec[] = [
@@ -26,9 +26,9 @@ const args: readonly ArgumentSpec[] = [
   {
     name: "draws",
     quantity: "number",
-    help: "draws for each row, a whole number; rows × draws 5,000,000 at most",
+    help: `draws for each row, a whole number; rows × draws ${MOST_TOGETHER.toLocaleString("en-US")} at most`,
     optional: true,
-    default: 100_000,
+    default: DEFAULT_DRAWS,
     range: DRAWS,
     zeroIsBlank: true,
   },
@@ -37,7 +37,7 @@ const args: readonly ArgumentSpec[] = [
     quantity: "number",
     help: "whole number the draws begin with: the same gives the same result, for each row anew",
     optional: true,
-    default: 1,
+    default: DEFAULT_SEED,
     range: SEED,
     zeroIsBlank: true,
   },
@@ -62,7 +62,7 @@ function tooManyDraws(call: UncertaintyCall): CellError | undefined {
   const fit = Math.floor(MOST_TOGETHER / call.rows);
   const told = `draws: ${call.rows} rows make ${together} draws together. Allowed: ${MOST_TOGETHER}.`;
   const way =
-    fit >= DRAWS.min! ? `${fit} draws a row fit.` : `Fewer rows in one call: ${MOST_TOGETHER / DRAWS.min!} at most.`;
+    fit >= DRAWS.min ? `${fit} draws a row fit.` : `Fewer rows in one call: ${MOST_TOGETHER / DRAWS.min} at most.`;
   return { error: "#VALUE!", message: `${told} ${way}` };
 }
 

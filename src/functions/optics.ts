@@ -1,4 +1,5 @@
 import { farthest, IFOV, PIXELS, SPOT_DISTANCE, spotSize, TARGET } from "../core/optics/spot.js";
+import { RULES } from "../data/rules.js";
 import type { ArgumentSpec, FunctionSpec } from "./contract.js";
 import { defineCells, UNITS_ARGUMENT } from "./lift.js";
 
@@ -14,7 +15,7 @@ const PIXELS_ARGUMENT: ArgumentSpec = {
   quantity: "number",
   help: "pixels across that a target has to fill to be measured; 1 gives what one pixel covers",
   optional: true,
-  default: 3,
+  default: RULES.spot_pixels.value,
   range: PIXELS,
   zeroIsBlank: true,
 };

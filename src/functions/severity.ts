@@ -2,6 +2,7 @@ import { EXPONENT, LOAD, REFERENCE_LOAD } from "../core/loading/load.js";
 import { gradeRange, RISE_UNCERTAINTY } from "../core/severity/grade-range.js";
 import { grade, ROUND_TO } from "../core/severity/grade.js";
 import type { Edge, Grade } from "../core/severity/ladder.js";
+import { RULES } from "../data/rules.js";
 import type { ArgumentSpec, FunctionSpec, Input } from "./contract.js";
 import { CRITERIA, CRITERIA_ARGUMENT, readCriteria } from "./criteria.js";
 import { GRADE_CHANCE } from "./grade-chance.js";
@@ -108,13 +109,13 @@ const GRADE_RANGE = defineRows({
     CRITERIA_ARGUMENT,
     {
       ...optionalNumber("exponent_low", "number", "low end of the exponent"),
-      default: 1.6,
+      default: RULES.exponent_low.value,
       range: EXPONENT,
       zeroIsBlank: true,
     },
     {
       ...optionalNumber("exponent_high", "number", "high end of the exponent"),
-      default: 2,
+      default: RULES.exponent_high.value,
       range: EXPONENT,
       zeroIsBlank: true,
     },

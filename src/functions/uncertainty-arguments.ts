@@ -73,7 +73,7 @@ export const DISTRIBUTIONS_ARGUMENT: ArgumentSpec = {
 export const FREEDOM_ARGUMENT: ArgumentSpec = {
   name: "freedom",
   quantity: "number",
-  help: "degrees of freedom of each column of uncertainties, one for each or one for all; infinite where left out",
+  help: "degrees of freedom of each column of uncertainties, one for each or one for all; infinite where left out, and of the result wherever inputs go together",
   optional: true,
   range: FREEDOM,
   zeroIsBlank: true,

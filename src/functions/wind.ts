@@ -1,5 +1,6 @@
 import { RISE } from "../core/loading/load.js";
 import { riseAtWind, WIND, WIND_EXPONENT } from "../core/loading/rise-at-wind.js";
+import { RULES } from "../data/rules.js";
 import type { FunctionSpec } from "./contract.js";
 import { defineCells, UNITS_ARGUMENT } from "./lift.js";
 
@@ -22,7 +23,7 @@ const RISE_AT_WIND = defineCells({
       quantity: "speed",
       help: "wind to bring the rise to, from 1 to 7 m/s; calm is not defined",
       optional: true,
-      default: 1,
+      default: RULES.wind_least.value,
       range: WIND,
     },
     {
@@ -30,7 +31,7 @@ const RISE_AT_WIND = defineCells({
       quantity: "number",
       help: "power of the wind with which the rise falls; 0.47 for the smallest parts to 0.62 for large ones",
       optional: true,
-      default: 0.54,
+      default: RULES.wind_exponent.value,
       range: WIND_EXPONENT,
       zeroIsBlank: true,
     },

@@ -45,7 +45,7 @@ export const RULES = {
   type: "object",
   additionalProperties: record({
     value: number,
-    unit: { enum: ["-", "K", "°C", "m/s", "h", "min", "d"] },
+    unit: { enum: ["-", "K", "°C", "m/s", "µm", "h", "min", "d"] },
     what: text,
     ...provenance,
   }),

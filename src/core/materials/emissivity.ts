@@ -1,12 +1,14 @@
 import { MATERIALS } from "../../data/emissivity.js";
 import type { EmissivityColumn, EmissivityRange, Material } from "../../data/emissivity.js";
+import { RULES } from "../../data/rules.js";
 import { GreybodyError } from "../errors.js";
 import { nearestByWord } from "../nearest.js";
 import type { Band } from "../planck/band.js";
 
-/** Bands that a column speaks for [m]: what cameras of that name see, a little wider than what the column was measured in. */
-const LONG_WAVE = { from: 7e-6, to: 15e-6 };
-const SHORT_WAVE = { from: 1.5e-6, to: 5.6e-6 };
+/** Bands that a column speaks for [µm]: what cameras of that name see, a little wider than what it was measured in. */
+const LONG_WAVE = { from: RULES.emissivity_long_from.value, to: RULES.emissivity_long_to.value };
+const SHORT_WAVE = { from: RULES.emissivity_short_from.value, to: RULES.emissivity_short_to.value };
+const METRES = 1e-6;
 const SLACK = 1e-12;
 
 /** An emissivity as the table has it. */
@@ -34,7 +36,7 @@ function materialNamed(name: string): Material {
 export function columnsFor(band: Band): readonly EmissivityColumn[] {
   const seen = band.segments.filter(({ responseLo, responseHi }) => responseLo > 0 || responseHi > 0);
   const within = ({ from, to }: typeof LONG_WAVE): boolean =>
-    seen.every(({ lo, hi }) => lo >= from - SLACK && hi <= to + SLACK);
+    seen.every(({ lo, hi }) => lo >= from * METRES - SLACK && hi <= to * METRES + SLACK);
   // Near room temperature what is radiated in all is mostly long wave, so the total serves there; in the short wave it does not.
   if (within(LONG_WAVE)) return ["long", "total"];
   return within(SHORT_WAVE) ? ["short"] : [];
@@ -48,7 +50,11 @@ export function emissivityIn(name: string, band: Band): FoundEmissivity {
   const material = materialNamed(name);
   const columns = columnsFor(band);
   if (columns.length === 0) {
-    throw new GreybodyError({ code: "REFUSED", argument: "band", hint: { key: "emissivity-no-column" } });
+    const values = {
+      ...{ long_from: LONG_WAVE.from, long_to: LONG_WAVE.to },
+      ...{ short_from: SHORT_WAVE.from, short_to: SHORT_WAVE.to },
+    };
+    throw new GreybodyError({ code: "REFUSED", argument: "band", hint: { key: "emissivity-no-column", values } });
   }
   for (const column of columns) {
     const range = material.ranges.find((one) => one.band === column);

@@ -1,4 +1,5 @@
 /** Whether drawing from the distributions bears first order out. */
+import { RULES } from "../../data/rules.js";
 import { GreybodyError } from "../errors.js";
 import type { Band } from "../planck/band.js";
 import type { Budget } from "./budget.js";
@@ -6,8 +7,6 @@ import { coverageFactor } from "./coverage.js";
 import type { UncertainReading } from "./inputs.js";
 import { monteCarlo } from "./monte-carlo.js";
 
-/** Ends further apart than this share of the expanded uncertainty disagree. */
-const TOLERANCE = 0.1;
 const DRAWS = 20_000;
 const MOST_DRAWS = 200_000;
 /** Draws wanted beyond the ends of the interval, so that they tell where it ends. */
@@ -49,7 +48,8 @@ export function agreement(
     const above = high - found.temperature - reach;
     const difference = Math.max(Math.abs(below), Math.abs(above)) / reach;
     const past = Math.max(below, above) / reach;
-    const verdict = difference <= TOLERANCE ? "agrees" : past <= TOLERANCE ? "wide" : "short";
+    const tolerance = RULES.first_order_tolerance.value;
+    const verdict = difference <= tolerance ? "agrees" : past <= tolerance ? "wide" : "short";
     return { verdict, draws, low, high, difference, rejected };
   } catch (error) {
     if (!(error instanceof GreybodyError) || error.code !== "REFUSED") throw error;

@@ -1,3 +1,4 @@
+import { RULES } from "../../data/rules.js";
 import { ZERO_CELSIUS } from "../constants.js";
 import { GreybodyError, requireInRange } from "../errors.js";
 import type { Range } from "../errors.js";
@@ -7,8 +8,6 @@ import { standardUncertainty } from "./inputs.js";
 /** A camera's stated accuracy: in kelvin, and as a share of its reading in °C [-]. */
 export const ACCURACY: Range = { min: 0, max: 100 };
 export const ACCURACY_SHARE: Range = { min: 0, max: 0.5 };
-/** A smaller share was typed as a fraction where per cent are meant: no camera of the trade comes near it. */
-const SMALLEST_SHARE = 0.001;
 
 /**
  * Standard uncertainty [K] of a camera's reading from its stated accuracy, the greater of two half-widths, rectangular.
@@ -22,7 +21,7 @@ export function cameraUncertainty(reading: number, absolute: number, share: numb
   requireTemperature("reading", reading);
   requireInRange("absolute", absolute, ACCURACY);
   requireInRange("percent", share, ACCURACY_SHARE);
-  if (share > 0 && share < SMALLEST_SHARE) {
+  if (share > 0 && share < RULES.camera_accuracy_share_least.value) {
     const hint = { key: "percent-meant", values: { meant: share * 100 } };
     throw new GreybodyError({ code: "INVALID", argument: "percent", given: share, hint });
   }

@@ -5,7 +5,9 @@ import { Generator } from "./generator/xoshiro.js";
 import { shortestInterval, symmetricInterval } from "./interval.js";
 
 /** Draws of one propagation. */
-export const DRAWS: Range = { min: 1000, max: 5_000_000 };
+export const DRAWS = { min: 1000, max: 5_000_000 } satisfies Range;
+export const DEFAULT_DRAWS = 100_000;
+export const DEFAULT_SEED = 1;
 /** Coverage probability of an interval of draws [-]: beyond 0.9999 hardly a draw tells where it ends. */
 export const DRAWN_COVERAGE: Range = { ...COVERAGE, max: 0.9999, maxExcluded: false };
 /** Fewer draws than this beyond the interval say little of where it ends. */
@@ -58,7 +60,7 @@ function requireDraws(draws: number, coverage: number): void {
  * Source: JCGM 101:2008, clause 7, with a number of draws chosen beforehand.
  */
 export function propagate(inputs: number, draw: Draw, model: Model, options: DrawOptions): Drawn {
-  const { draws = 100_000, seed = 1, coverage = 0.95, interval = "symmetric" } = options;
+  const { draws = DEFAULT_DRAWS, seed = DEFAULT_SEED, coverage = 0.95, interval = "symmetric" } = options;
   requireDraws(draws, coverage);
   const generator = Generator.seeded(seed);
   const columns = Array.from({ length: inputs }, () => new Float64Array(Math.min(BLOCK, draws)));

@@ -5,8 +5,8 @@ export const LOOKUP_HINTS: Hints = {
     `No material is called "${w.number("name")}". Near it: ${w.number("near")}. GREY.MATERIALS() shows all.`,
   "material-unknown": (w) =>
     `No material is called "${w.number("name")}", and none is near. The table is what GREY.MATERIALS() shows.`,
-  "emissivity-no-column": () =>
-    "The table has emissivities for bands within 7 to 15 µm and within 1.5 to 5.6 µm only: measure it in this band.",
+  "emissivity-no-column": (w) =>
+    `The table has emissivities for bands within ${w.number("long_from")} to ${w.number("long_to")} µm and within ${w.number("short_from")} to ${w.number("short_to")} µm only: measure it in this band.`,
   "emissivity-not-in-band": (w) =>
     `The table has ${w.number("material")} for ${w.number("has")} only; in this band it may be far from that: measure it.`,
   "emissivity-bare-metal": (w) =>
