@@ -45,13 +45,13 @@ function help(spec: FunctionSpec): string {
 }
 
 /** What the columns of a range are, where each has a meaning of its own. */
-function columnsOf({ name, columns = [] }: ArgumentSpec): string[] {
+function columnsOf({ name, columns = [], columnsAre }: ArgumentSpec): string[] {
   const width = Math.max(0, ...columns.map((column) => column.name.length));
   const lines = columns.map((column) => {
     const facts = argumentFacts(column).filter((fact) => fact !== "may be left out");
     return `  ${column.name.padEnd(width)}  ${column.help}${facts.length === 0 ? "" : ` (${facts.join("; ")})`}`;
   });
-  return section(`Columns of ${name}`, lines);
+  return section(columnsAre === "names" ? `Names in ${name}` : `Columns of ${name}`, lines);
 }
 
 function section(title: string, lines: readonly string[]): string[] {

@@ -33,7 +33,7 @@ export const CHECK_COLUMNS: readonly CheckColumn[] = [
   word("status", "what came of it", ["no exception", "exception", "partly seen", "not inspected"]),
   word("reason", "why it was not inspected, or what of it was not seen"),
   word("thermal_image", "number of the thermal image"),
-  column("date", "date", "day of the reading, where it is not the job's"),
+  column("date", "date", "day of the reading, where it is not the job's", NOT_ZERO),
   column("time", "date", "time of the thermal image"),
   ...PHASES.map((phase) => temperature(phase, `reading of the ${phase} phase`)),
   temperature("reading", "reading of a single point, in place of three phases"),
@@ -110,7 +110,7 @@ function named(wanted: string): CheckColumn {
 
 /** Lines of the job, with "job_" in front or without. */
 export const JOB_LINES: readonly CheckColumn[] = [
-  column("date", "date", "day of the survey"),
+  column("date", "date", "day of the survey", NOT_ZERO),
   word("criteria", "table of criteria"),
   column("band", "band", "the camera's spectral band"),
   named("ifov"),

@@ -1,7 +1,7 @@
 import type { Finding } from "../core/check/hit.js";
 import type { CheckColumn } from "./check-columns.js";
 import { CHECK_COLUMNS } from "./check-columns.js";
-import { cellText, columnNamed } from "./check-names.js";
+import { cellText, columnNamed, jobLineNamed } from "./check-names.js";
 import type { ArgumentSpec, Cell, CellError, Grid } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { isNoWord } from "./read.js";
@@ -10,6 +10,8 @@ import { isNoWord } from "./read.js";
 export interface Headers {
   readonly columns: readonly (CheckColumn | undefined)[];
   readonly findings: readonly Finding[];
+  /** Places of columns that are told not to be read. */
+  readonly unread: readonly number[];
 }
 
 const counts = (rows: number, columns: number): string =>
@@ -34,6 +36,10 @@ export function readHeaders(spec: ArgumentSpec, grid: Grid, rows: Grid): Headers
   const note = (id: string, column: string, values: Record<string, string>): void => {
     findings.push({ row: 0, id, kind: "caution", column, values });
   };
+  const noteUnknown = (header: string, nearest = ""): void => {
+    const line = jobLineNamed(header).name;
+    note(line === undefined ? "not-read" : "line-in-rows", header, { nearest, name: line ?? "" });
+  };
   const columns = known.map((one, c) => {
     const header = cellText(names[c]);
     const place = String(c + 1);
@@ -43,7 +49,7 @@ export function readHeaders(spec: ArgumentSpec, grid: Grid, rows: Grid): Headers
     }
     const { name } = one;
     if (name === undefined) {
-      if (!one.isPassedOver) note("not-read", header, { nearest: one.nearest ?? "" });
+      if (!one.isPassedOver) noteUnknown(header, one.nearest);
       return undefined;
     }
     if (taken.has(name)) {
@@ -53,7 +59,8 @@ export function readHeaders(spec: ArgumentSpec, grid: Grid, rows: Grid): Headers
     taken.add(name);
     return CHECK_COLUMNS.find((column) => column.name === name);
   });
-  return { columns, findings };
+  const unread = columns.flatMap((column, c) => (column === undefined && known[c]?.isPassedOver !== true ? [c] : []));
+  return { columns, findings, unread };
 }
 
 function noneKnown(spec: ArgumentSpec, names: readonly Cell[]): CellError {

@@ -7,7 +7,8 @@ import { criteriaNamed } from "../core/severity/criteria.js";
 import { readBands } from "./bands.js";
 import type { CheckColumn } from "./check-columns.js";
 import { JOB_LINES } from "./check-columns.js";
-import { cellText, jobLineNamed, plainName } from "./check-names.js";
+import { cellText, columnNamed, JOB_NAMES, jobLineNamed, plainName } from "./check-names.js";
+import type { KnownName } from "./check-names.js";
 import { readNamed } from "./check-read.js";
 import type { ArgumentSpec, Cell, CellError, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
@@ -52,7 +53,7 @@ export function readJob(spec: ArgumentSpec, input: Input, units: Units): Job | C
     const known = jobLineNamed(header);
     const line = JOB_LINES.find((one) => one.name === known.name);
     if (line === undefined) {
-      if (!known.isPassedOver) findings.push(caution("not-read", header, { nearest: known.nearest ?? "" }));
+      if (!known.isPassedOver) findings.push(unknownLine(header, known));
     } else if (columns.includes(line)) {
       findings.push(caution("name-twice", `job_${line.name}`, { place: String(place + 1) }));
     } else {
@@ -67,6 +68,13 @@ export function readJob(spec: ArgumentSpec, input: Input, units: Units): Job | C
     band,
     findings: [...findings, ...read.findings, ...faults, ...criteriaFault(read.named)],
   };
+}
+
+/** What belongs into the rows is told so; the job has another setting of a like name, which would be the wrong one. */
+function unknownLine(header: string, { nearest = "" }: KnownName): Finding {
+  const column = columnNamed(header).name;
+  if (column === undefined) return caution("job-not-read", header, { nearest, names: JOB_NAMES.join(", ") });
+  return caution(column.startsWith("window_") ? "window-in-job" : "column-in-job", header, { name: column });
 }
 
 const isHeading = (name: Cell, value: Cell): boolean =>

@@ -113,7 +113,7 @@ function likely(plain: string, names: readonly string[]): string | undefined {
 }
 
 const COLUMN_NAMES = CHECK_COLUMNS.map(({ name }) => name);
-const JOB_NAMES = JOB_LINES.map(({ name }) => name);
+export const JOB_NAMES: readonly string[] = JOB_LINES.map(({ name }) => name);
 
 export function columnNamed(header: string): KnownName {
   return lookUp(plainName(header), COLUMN_NAMES, PASSED_OVER);

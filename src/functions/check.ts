@@ -2,7 +2,7 @@ import { checkRoute } from "../core/check/check.js";
 import { PHASES, RowFacts } from "../core/check/facts.js";
 import type { Finding, Kind } from "../core/check/hit.js";
 import { KINDS } from "../core/check/hit.js";
-import { CHECK_COLUMNS } from "./check-columns.js";
+import { CHECK_COLUMNS, JOB_LINES } from "./check-columns.js";
 import { readHeaders } from "./check-headers.js";
 import { readJob } from "./check-job.js";
 import { readNamed } from "./check-read.js";
@@ -17,7 +17,7 @@ import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from ".
 import { isCellError } from "./contract.js";
 import { guarded, tooMany, UNITS_ARGUMENT } from "./lift.js";
 import { notGivenCell } from "./messages.js";
-import { gridOf, isBlank, readSingle, readTexts } from "./read.js";
+import { gridOf, isBlank, isNoWord, readSingle, readTexts } from "./read.js";
 import { unitOf } from "./units.js";
 import type { Units } from "./units.js";
 
@@ -40,6 +40,8 @@ const JOB: ArgumentSpec = {
   help: "what holds for every row: two columns name | value, the names those of our Job sheet",
   optional: true,
   whole: true,
+  columns: JOB_LINES,
+  columnsAre: "names",
 };
 const SHOW: ArgumentSpec = {
   name: "show",
@@ -99,9 +101,11 @@ function evaluate(inputs: readonly Input[]): Grid {
   const isOfPoints = has("reading") && !PHASES.some(has);
   const route = { job: job.named, band: job.band, isOfPoints, transmissions: new Map<string, number | undefined>() };
   const filled = read.flatMap(({ named, isEmpty }, r) => (isEmpty ? [] : [new RowFacts(r + 1, named, route)]));
+  // A row that holds nothing but what is not read is not calm either.
+  const first = filled[0]?.number ?? rows.findIndex((row) => headers.unread.some((c) => !isNoWord(row[c] ?? null))) + 1;
   const unreadable = read.flatMap(({ findings, isEmpty }) => (isEmpty ? [] : findings));
   const findings = checkRoute(filled, job.named, [...headers.findings, ...job.findings, ...unreadable]);
-  return show === "findings" ? table(findings, system) : texts(findings, filled, rows.length, system);
+  return show === "findings" ? table(findings, system) : texts(findings, filled, first, rows.length, system);
 }
 
 function table(findings: readonly Finding[], units: Units): Grid {
@@ -113,14 +117,45 @@ function table(findings: readonly Finding[], units: Units): Grid {
   return [TABLE_HEADER, ...lines];
 }
 
-/** One text a row. What stops the whole route stops each of its readings, so it stands there too. */
-function texts(findings: readonly Finding[], filled: readonly RowFacts[], count: number, units: Units): Grid {
-  const ofRoute = findings.filter(({ row, kind }) => row === 0 && kind === "stop");
+/**
+ * One text a row. What stops the whole route stops each of its readings, so it stands there too; whatever else there is of
+ * the whole route begins the first row that holds anything, so that empty means that nothing is wrong.
+ * @param first that row, from 1; 0 where there is none
+ */
+function texts(
+  findings: readonly Finding[],
+  filled: readonly RowFacts[],
+  first: number,
+  count: number,
+  units: Units,
+): Grid {
+  const ofRoute = findings.filter(({ row }) => row === 0);
+  const stops = ofRoute.filter(({ kind }) => kind === "stop");
   const ofRow = new Map<number, Finding[]>(
-    filled.map(({ number, isMeasured }) => [number, isMeasured ? [...ofRoute] : []]),
+    filled.map(({ number, isMeasured }) => [number, isMeasured ? [...stops] : []]),
   );
   for (const finding of findings) ofRow.get(finding.row)?.push(finding);
-  return Array.from({ length: count }, (_, r) => [textOf(ofRow.get(r + 1) ?? [], units)]);
+  const untold = ofRoute.filter((finding) => ofRow.get(first)?.includes(finding) !== true);
+  return Array.from({ length: count }, (_, r) => {
+    const own = textOf(ofRow.get(r + 1) ?? [], units);
+    return [r + 1 === first ? [ofRouteInShort(untold, units), own].filter(Boolean).join(" ") : own];
+  });
+}
+
+/** More than so many findings of the whole route are counted in a row's text, not told. */
+const MOST_TOLD = 2;
+
+function ofRouteInShort(findings: readonly Finding[], units: Units): string {
+  if (findings.length === 0) return "";
+  if (findings.length > MOST_TOLD) return `${findings.length} findings for the whole route: show "findings".`;
+  return told("Route", findings, units);
+}
+
+/** "Stop: this; that.", without a point after a question. */
+function told(head: string, findings: readonly Finding[], units: Units): string {
+  const what = findings.map((finding) => say((CHECK_WORDS[finding.id] ?? UNTOLD).what, wordsOf(finding, units)));
+  const whole = `${head}: ${what.join("; ")}`;
+  return whole.endsWith("?") ? whole : `${whole}.`;
 }
 
 function textOf(findings: readonly Finding[], units: Units): string {
@@ -134,8 +169,7 @@ function textOf(findings: readonly Finding[], units: Units): string {
 function sentence(kind: Kind, findings: readonly Finding[], units: Units): string {
   const head = kind.charAt(0).toUpperCase() + kind.slice(1);
   if (kind === "needed") return `${head}: ${findings.map(({ column }) => column).join(", ")}.`;
-  const what = findings.map((finding) => say((CHECK_WORDS[finding.id] ?? UNTOLD).what, wordsOf(finding, units)));
-  return `${head}: ${what.join("; ")}.`;
+  return told(head, findings, units);
 }
 
 export const CHECK: FunctionSpec = {

@@ -60,6 +60,8 @@ export interface ArgumentSpec {
   readonly whole?: boolean;
   /** What the columns of a range taken whole are, in order (of CHECK in that of its headers), each read as an argument of that name. */
   readonly columns?: readonly ArgumentSpec[];
+  /** Where `columns` are not columns but names of lines name | value. */
+  readonly columnsAre?: "names";
 }
 
 export interface FunctionSpec {

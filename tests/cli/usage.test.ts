@@ -54,6 +54,7 @@ test("functions lists the whole catalogue", async () => {
 test("functions names the columns of a range, each with its unit", async () => {
   const { stdout } = await runNode([CLI, "functions", "CHECK"]);
   expect(stdout).toMatch(/^Columns of rows\n {2}asset_id /m);
+  expect(stdout).toMatch(/^Names in job\n {2}date /m);
   expect(stdout).toMatch(/^ {2}left +reading of the left phase \(-40 to 1500 °C\)$/m);
 });
 

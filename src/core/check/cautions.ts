@@ -1,10 +1,7 @@
 import { CHECK_RULES } from "../../data/check-rules.js";
 import { RULES } from "../../data/rules.js";
-import type { ReferenceKind } from "../../data/criteria.js";
-import { GreybodyError } from "../errors.js";
-import { criteriaNamed, DEFAULT_CRITERIA } from "../severity/criteria.js";
-import { gradeOn, ladderFor } from "../severity/ladder.js";
 import type { RowFacts } from "./facts.js";
+import { gradeBy, isTwoHot } from "./graded.js";
 import { above, below, when } from "./hit.js";
 import type { Hit } from "./hit.js";
 import type { Rule } from "./rule.js";
@@ -110,11 +107,18 @@ export const CAUTIONS: readonly Rule[] = [
       minutes: row.number("minutes_camera_out") ?? NaN,
     })),
   ),
+  caution("two-hot", (facts) => {
+    const rise = facts.radiometry.riseOverLowest ?? NaN;
+    const grade = gradeBy(facts.job, "similar", rise)?.grade;
+    return when(isTwoHot(facts) && !isQualitative(facts), facts.hottest?.column ?? "", () => ({
+      rise,
+      grade: grade ?? "",
+    }));
+  }),
   caution("edge-within-u", (facts) => [...edgesNear(facts, "similar"), ...edgesNear(facts, "ambient")]),
-  caution("too-sensitive", ({ radiometry, isMeasured, hottest, emissivity }) => {
-    // Below that there is no temperature to be had at all.
-    const isQualitative = below(emissivity, CHECK_RULES.emissivity_qualitative.value);
-    const sensitivity = isMeasured && !isQualitative ? radiometry.sensitivity : undefined;
+  caution("too-sensitive", (facts) => {
+    const { radiometry, isMeasured, hottest } = facts;
+    const sensitivity = isMeasured && !isQualitative(facts) ? radiometry.sensitivity : undefined;
     return when(above(sensitivity, CHECK_RULES.sensitivity_most.value), hottest?.column ?? "", () => ({
       sensitivity: sensitivity ?? NaN,
     }));
@@ -134,6 +138,11 @@ export const CAUTIONS: readonly Rule[] = [
   }),
 ];
 
+/** Below that emissivity there is no temperature to be had at all. */
+function isQualitative({ emissivity }: RowFacts): boolean {
+  return below(emissivity, CHECK_RULES.emissivity_qualitative.value);
+}
+
 /** Minutes that a load has to have stood: the asset's own, else its kind's, else the least of all kinds. */
 function settlingOf(own: number | undefined, equipment = "panel"): number {
   const kinds = {
@@ -146,15 +155,15 @@ function settlingOf(own: number | undefined, equipment = "panel"): number {
 }
 
 /** Edges of the job's criteria that lie within the uncertainty of an exception's rise: either grade may be right. */
-function edgesNear(facts: RowFacts, reference: ReferenceKind & ("similar" | "ambient")): readonly Hit[] {
-  const { radiometry, isException, isDirect, emissivity, imbalance = 0 } = facts;
-  if (!isException || !isDirect || below(emissivity, CHECK_RULES.emissivity_qualitative.value)) return [];
+function edgesNear(facts: RowFacts, reference: "similar" | "ambient"): readonly Hit[] {
+  const { radiometry, isException, isDirect, imbalance = 0 } = facts;
+  if (!isException || !isDirect || isQualitative(facts)) return [];
   // Phases with unequal currents are not compared as they are.
   if (reference === "similar" && above(imbalance, CHECK_RULES.imbalance_most.value)) return [];
   const rise = reference === "similar" ? radiometry.riseOverSimilar : radiometry.riseOverAir;
   if (rise === undefined || rise < 0) return [];
   const u = radiometry.uncertaintyOf(reference === "similar" ? "similar" : "air");
-  const { lower, upper } = gradeBy(facts.job.text("criteria"), reference, rise) ?? {};
+  const { lower, upper } = gradeBy(facts.job, reference, rise) ?? {};
   return [lower, upper].flatMap((edge) =>
     when(edge !== undefined && !above(Math.abs(edge.value - rise), u), edgeColumn(facts, reference), () => ({
       rise,
@@ -168,17 +177,4 @@ function edgesNear(facts: RowFacts, reference: ReferenceKind & ("similar" | "amb
 function edgeColumn({ row, hottest }: RowFacts, reference: "similar" | "ambient"): string {
   const own = reference === "similar" ? "rise_similar" : "rise_air";
   return row.given(own) ? own : (hottest?.column ?? own);
-}
-
-function gradeBy(
-  name: string | undefined,
-  reference: ReferenceKind,
-  rise: number,
-): ReturnType<typeof gradeOn> | undefined {
-  try {
-    return gradeOn(ladderFor(criteriaNamed(name ?? DEFAULT_CRITERIA), reference), rise);
-  } catch (error) {
-    if (error instanceof GreybodyError) return undefined;
-    throw error;
-  }
 }

@@ -1,6 +1,9 @@
 import { CHECK_RULES } from "../../data/check-rules.js";
 import { RULES } from "../../data/rules.js";
+import { loadDifference } from "../loading/load.js";
 import { spotSize } from "../optics/spot.js";
+import { inRange } from "../errors.js";
+import { DATE } from "../plan/calendar.js";
 import type { Band } from "../planck/band.js";
 import { impossible, type Impossible } from "./impossible.js";
 import type { Named } from "./named.js";
@@ -152,20 +155,27 @@ export class RowFacts implements RowSettings {
     return target / spotSize({ distance, ifov });
   }
 
-  /** Largest over smallest of the three currents, less 1; infinite where one phase carries none. */
+  /** Current of the hottest phase; where that is not known the largest of all. */
+  private get currentOfHottest(): Placed | undefined {
+    return (
+      this.currents.find(({ column }) => column === `amps_${this.hottest?.column ?? ""}`) ?? highest(this.currents)
+    );
+  }
+
+  /** The most that the current of the hottest phase differs from another's; infinite where one phase alone carries none. */
   get imbalance(): number | undefined {
     const values = this.currents.map(({ value }) => value);
-    if (values.length < PHASES.length) return undefined;
-    const most = Math.max(...values);
-    return most === 0 ? 0 : most / Math.min(...values) - 1;
+    const hot = this.currentOfHottest?.value;
+    if (values.length < PHASES.length || hot === undefined) return undefined;
+    if (values.includes(0)) return values.every((value) => value === 0) ? 0 : Infinity;
+    return Math.max(...values.map((value) => loadDifference(hot, value)));
   }
 
   /** Current of the hottest phase, else the largest, over the expected maximum. */
   get loadShare(): LoadShare | undefined {
     const reference = this.row.number("expected_max_A") ?? this.row.number("reference_load");
-    const ofHottest = this.currents.find(({ column }) => column === `amps_${this.hottest?.column ?? ""}`);
     const load = this.row.number("load");
-    const current = load === undefined ? (ofHottest ?? highest(this.currents)) : { column: "load", value: load };
+    const current = load === undefined ? this.currentOfHottest : { column: "load", value: load };
     if (reference === undefined || reference === 0 || current === undefined) return undefined;
     return { column: current.column, load: current.value, reference, ratio: current.value / reference };
   }
@@ -178,7 +188,7 @@ export class RowFacts implements RowSettings {
   /** Day of the row, as a sheet counts days: its own, else the job's. */
   get ownDay(): number | undefined {
     const time = this.row.number("time");
-    return this.row.number("date") ?? (time !== undefined && time >= 1 ? Math.floor(time) : undefined);
+    return this.row.number("date") ?? (time !== undefined && inRange(time, DATE) ? Math.floor(time) : undefined);
   }
 
   /** Last day of the camera's calibration. */

@@ -2,6 +2,7 @@ import { CHECK_RULES } from "../../data/check-rules.js";
 import { RULES } from "../../data/rules.js";
 import { SUM_SLACK } from "../limits.js";
 import type { RowFacts } from "./facts.js";
+import { gradedNoException } from "./graded.js";
 import { above, below, when } from "./hit.js";
 import type { Hit } from "./hit.js";
 import { IMPOSSIBLE } from "./impossible.js";
@@ -48,6 +49,7 @@ export const IMPLAUSIBLE: readonly Rule[] = [
       () => ({ reading: hottest?.value ?? NaN, reflected: reflected ?? NaN }),
     ),
   ),
+  implausible("graded-no-exception", gradedNoException),
   implausible("air-above-reference", airAboveReference),
   implausible("date-before-job", ({ ownDay, job, row }) =>
     when(below(ownDay, job.number("date")), row.given("date") ? "date" : "time", () => ({

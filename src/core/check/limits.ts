@@ -3,6 +3,7 @@ import { ZERO_CELSIUS } from "../constants.js";
 import type { Range } from "../errors.js";
 import { EXPONENT, LOAD, MINIMUM_LOAD } from "../loading/load.js";
 import { IFOV, TARGET } from "../optics/spot.js";
+import { DATE } from "../plan/calendar.js";
 
 const celsius = (min: number, max: number): Range => ({ min: min + ZERO_CELSIUS, max: max + ZERO_CELSIUS });
 
@@ -17,7 +18,8 @@ const WINDOW_TRANSMISSION: Range = { min: 0.05, max: 1 };
 const MINUTES: Range = { min: 0, max: 60 * 24 * 365 };
 const DIFFERENCE: Range = { min: -100, max: 100 };
 const EXPANDED: Range = { min: 0, max: 100 };
-const DAY: Range = { min: 0, max: 2_958_465 };
+/** A time of day, or one with its day; which days there may be is asked apart (impossible.ts). */
+const TIME: Range = { min: 0, max: 2_958_465 };
 
 /** What a number on a route or in its job can be, by the name of its column, in SI; one that is not here has no limits. */
 export const COLUMN_LIMITS: Readonly<Record<string, Range>> = {
@@ -65,10 +67,10 @@ export const COLUMN_LIMITS: Readonly<Record<string, Range>> = {
   settling: MINUTES,
   minutes_door_open: MINUTES,
   minutes_camera_out: MINUTES,
-  date: DAY,
-  time: DAY,
-  amps_time: DAY,
-  calibrated: DAY,
+  date: DATE,
+  time: TIME,
+  amps_time: TIME,
+  calibrated: DATE,
   calibration_days: { min: 1, max: 3653 },
   range_from: celsius(-273, 3000),
   range_to: celsius(-273, 3000),

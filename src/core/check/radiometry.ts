@@ -5,6 +5,8 @@ import type { Settings } from "../correction/settings.js";
 import { GreybodyError } from "../errors.js";
 import type { Band } from "../planck/band.js";
 import type { Named } from "./named.js";
+import { phasePattern } from "./pattern.js";
+import type { PhasePattern } from "./pattern.js";
 
 /** A number and the column it stands in. */
 export interface Placed {
@@ -26,6 +28,14 @@ export interface RowSettings {
   readonly riseAir: number | undefined;
   readonly own: (name: string) => number | undefined;
   readonly ownText: (name: string) => string | undefined;
+}
+
+/** Temperatures of one item that are compared with each other [K]. */
+export interface Compared {
+  readonly hot: number;
+  readonly others: readonly number[];
+  /** False where they are what the camera showed. */
+  readonly isCorrected: boolean;
 }
 
 /** What the core answers, or nothing where it refuses: a check says why elsewhere. */
@@ -50,6 +60,7 @@ function known(settings: Readonly<Record<string, number | undefined>>): Settings
 export class Radiometry {
   private readonly temperatures = new Map<number, number | undefined>();
   private found: Settings | undefined | null = null;
+  private sides: Compared | undefined | null = null;
 
   /** @param transmissions of air already worked out for the route */
   constructor(
@@ -150,25 +161,53 @@ export class Radiometry {
     return attempt(() => sensitivities(apparentTemp, settings, facts.band).apparent);
   }
 
-  /** Rise of the hottest over the mean of the others [K]: the sheet's own, else worked out. */
+  /** What is compared, hottest first: corrected where the settings reach, else as read. */
+  get compared(): Compared | undefined {
+    if (this.sides === null) this.sides = this.compare();
+    return this.sides;
+  }
+
+  private compare(): Compared | undefined {
+    const { hottest, readings } = this.facts;
+    if (hottest === undefined) return undefined;
+    const placed = [hottest, ...readings.filter((one) => one !== hottest)];
+    const corrected = placed.map(({ value }) => this.corrected(value));
+    const isCorrected = !corrected.includes(undefined);
+    const [hot = NaN, ...others] = isCorrected ? (corrected as number[]) : placed.map(({ value }) => value);
+    return { hot, others, isCorrected };
+  }
+
+  /** How three phases lie to each other; undefined where there are not three. */
+  get pattern(): PhasePattern | undefined {
+    const { compared, facts } = this;
+    if (compared === undefined || facts.isSingle || compared.others.length < 2) return undefined;
+    return phasePattern([compared.hot, ...compared.others], facts.riseAir);
+  }
+
+  /** Rise of the hottest over the mean of the others [K]: the sheet's own, else worked out. Two hot phases have no such mean. */
   get riseOverSimilar(): number | undefined {
-    const own = this.facts.row.number("rise_similar");
-    if (own !== undefined) return own;
-    const { hottest, readings, isSingle } = this.facts;
-    if (hottest === undefined || readings.length < (isSingle ? 2 : 3)) return undefined;
-    const hot = this.corrected(hottest.value);
-    const others = readings.filter((one) => one !== hottest).map(({ value }) => this.corrected(value));
-    if (hot === undefined || others.includes(undefined)) return undefined;
-    return hot - others.reduce<number>((sum, one) => sum + (one ?? NaN), 0) / others.length;
+    if (this.pattern === "two hot") return undefined;
+    const { compared, facts } = this;
+    const own = facts.row.number("rise_similar");
+    if (own !== undefined || !compared?.isCorrected) return own;
+    const { hot, others } = compared;
+    return others.length < (facts.isSingle ? 1 : 2)
+      ? undefined
+      : hot - others.reduce((a, b) => a + b, 0) / others.length;
+  }
+
+  /** Rise of the hottest phase over the coolest [K], corrected or not. */
+  get riseOverLowest(): number | undefined {
+    const { compared } = this;
+    return compared && compared.others.length > 0 ? compared.hot - Math.min(...compared.others) : undefined;
   }
 
   /** Rise of the hottest over the air around it [K]. */
   get riseOverAir(): number | undefined {
     const own = this.facts.row.number("rise_air");
-    if (own !== undefined) return own;
-    const { hottest, riseAir } = this.facts;
-    const hot = hottest && this.corrected(hottest.value);
-    return hot === undefined || riseAir === undefined ? undefined : hot - riseAir;
+    const { riseAir } = this.facts;
+    if (own !== undefined || !this.compared?.isCorrected) return own;
+    return riseAir === undefined ? undefined : this.compared.hot - riseAir;
   }
 
   /** Expanded uncertainty of a rise [K]: the row's, else the job's typical figure, else ours. */

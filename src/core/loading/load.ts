@@ -79,6 +79,15 @@ export function requireCurrent(load: NamedLoad): void {
   }
 }
 
+/**
+ * By how much the load of a hot part differs from that of what it is compared with [-]: |hot / reference − 1|. Up to 5 %
+ * a difference of the two may be scaled, up to 10 % with care; beyond, each rise is brought to one load first.
+ * Infinite against a part without load, 0 where neither has any. Source: ours (rules.json, load_difference_most).
+ */
+export function loadDifference(hot: number, reference: number): number {
+  return hot === reference ? 0 : Math.abs(hot / reference - 1);
+}
+
 /** @throws REFUSED "load-below-minimum" */
 export function requireEnough(load: NamedLoad, reference: NamedLoad, minimumLoad: number): void {
   const ratio = load.value / reference.value;

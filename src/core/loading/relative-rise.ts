@@ -2,7 +2,7 @@ import { RULES } from "../../data/rules.js";
 import { requireAirTemp } from "../air/limits.js";
 import { requireTemperature } from "../correction/settings.js";
 import { GreybodyError, requireInRange } from "../errors.js";
-import { LOAD, RATIO_SLACK, requireCurrent } from "./load.js";
+import { LOAD, loadDifference, RATIO_SLACK, requireCurrent } from "./load.js";
 
 export interface RelativeRiseInputs {
   /** Temperature of the hotter part [K]. */
@@ -48,7 +48,7 @@ function requireLikeLoads(hotLoad: number | undefined, normalLoad: number | unde
   if (hotLoad === undefined || normalLoad === undefined) return;
   requireCurrent({ argument: "hot_load", value: hotLoad });
   requireCurrent({ argument: "normal_load", value: normalLoad });
-  const difference = Math.abs(hotLoad / normalLoad - 1);
+  const difference = loadDifference(hotLoad, normalLoad);
   const most = RULES.load_difference_most.value;
   if (difference <= most + RATIO_SLACK) return;
   const hint = { key: "loads-differ", values: { hot_load: hotLoad, normal_load: normalLoad, difference, most } };

@@ -77,6 +77,12 @@ export const CAUTION_WORDS: WordsOfFindings = {
     "It drifts until it has taken on the room's temperature.",
     "Wait a quarter of an hour and let it recalibrate.",
   ),
+  "two-hot": told(
+    ({ difference, number, text }) =>
+      `two phases hot: no similar reference; ${difference("rise")} over the lowest${text("grade") && ` would be grade ${number("grade")}`}`,
+    "A mean of a cool phase and a hot one hides both hot ones.",
+    "Judge both hot phases over air or by their limit, and find out what differs at the cool one.",
+  ),
   "edge-within-u": told(
     ({ difference, text }) =>
       `rise ${difference("rise")} over ${text("reference") === "similar" ? "similar" : "air"} ± ${difference("u")}: edge ${difference("edge")} within`,

@@ -47,6 +47,23 @@ export const IMPLAUSIBLE_WORDS: WordsOfFindings = {
     "A part hotter than its surroundings cannot read below what it mirrors.",
     "Check reflected, its method and the reading.",
   ),
+  "graded-no-exception": told(
+    ({ difference, text, number, fahrenheit }) =>
+      `status no exception, rise ${difference("rise")}${text("asRead") && " as read"} over ${text("over")} = grade ${number("grade")} by ${text("criteria")}${fahrenheit()}`,
+    "By the job's criteria it is one, also at the low end of its uncertainty; grade 1 is not asked about.",
+    "Set the status to exception, or say in remarks why it is none; check readings and their unit.",
+  ),
+  "no-such-day": told(
+    ({ column, number, day }) =>
+      `${column} ${number("value", 12)} cannot be${number("value") === "0" ? "" : ` (${day("value")})`}: 1980 to 2199`,
+    "A number or a time typed for a date? Nothing is worked out from it.",
+    "Type a date of the sheet, or as 2026-03-11; a time of day as 08:52.",
+  ),
+  "per-cent-for-fraction": told(
+    ({ column, number, allowed }) => `${column} ${number("value")} cannot be${allowed()}; ${number("hundredth")}?`,
+    "Per cent typed for a fraction? Nothing is worked out from it.",
+    ({ number }) => `Type ${number("hundredth")} where ${number("value")} % is meant.`,
+  ),
   "air-above-reference": told(
     ({ temperature }) => `air ${temperature("air")} above the cool part's ${temperature("reference")}`,
     "A part that carries current is not colder than the air around it.",

@@ -9,6 +9,26 @@ export const ROUTE_WORDS: WordsOfFindings = {
     "Nothing is checked in it.",
     'Give the column its name; =GREY.CHECK("?","?") lists those that are read.',
   ),
+  "job-not-read": told(
+    ({ column, text }) => `not read in the job: ${column}${meant(text("nearest"))}`,
+    ({ text }) => `Nothing is checked with it. A job has ${text("names")}.`,
+    "Give it one of these names, or leave it out.",
+  ),
+  "column-in-job": told(
+    ({ column }) => `not read in the job: ${column} is a column of the rows`,
+    "It differs from row to row, so no line of the job stands for it.",
+    ({ text }) => `Give the rows a column ${text("name")}.`,
+  ),
+  "window-in-job": told(
+    ({ column }) => `not read in the job: ${column} is a column of the rows`,
+    "Each window has its own, and what the camera was set to (set_window_transmission) is another thing.",
+    ({ text }) => `Give the rows a column ${text("name")}; on our route it stands on the sheet Windows, by window_id.`,
+  ),
+  "line-in-rows": told(
+    ({ column }) => `not read in the rows: ${column} is a line of the job`,
+    "It holds for the whole route.",
+    ({ text }) => `Give it in the job: ${text("name")} | value.`,
+  ),
   "no-name": told(
     ({ text }) => `not read: column ${text("place")}, which has no name`,
     "Nothing is checked in it.",

@@ -15,6 +15,8 @@ export interface CheckWords {
   readonly difference: (name: string) => string;
   readonly speed: (name: string) => string;
   readonly day: (name: string) => string;
+  /** " (in °F 44 to 47 °C?)" where readings of a sheet in °C look like it; else nothing. */
+  readonly fahrenheit: () => string;
   /** The value in the unit of the finding's own column. */
   readonly typed: () => string;
   /** What that column may hold, after a colon; nothing where it has no range. */
@@ -55,6 +57,11 @@ export function wordsOf({ column, values = {} }: Finding, units: Units): CheckWo
     difference: inUnit("difference", (value) => decimals(value, Math.abs(value) < 2 ? 2 : 1)),
     speed: inUnit("speed", (value) => decimals(value, 1)),
     day: (name) => dayInWords(number(name)),
+    fahrenheit: () => {
+      if (units !== "C" || values.fahrenheitLow === undefined) return "";
+      const meant = inUnit("temperature", (value) => decimals(value, 0));
+      return `; or typed in °F: ${meant("fahrenheitLow")} to ${meant("fahrenheitHigh")}?`;
+    },
     typed: () => inUnit(quantity, readable)("value"),
     allowed: () => (spec?.range ? `: ${rangeInWords(spec.range, unitOf(quantity, units))}` : ""),
   };

@@ -16,12 +16,20 @@ export const CAUTION_LINES: readonly Check[] = [
     inside: { expected_max_A: 458 },
   },
   {
-    // 226 × 1.1 = 248.6.
-    line: "imbalance above 10 %",
+    // The hot phase carries 229 A: 229/254.5 = 0.8998, 229/254.4 = 0.9002.
+    line: "the hot phase with less current than another",
     finding: "caution amps_left",
-    what: /^currents differ by 10\.18 %$/,
-    off: { amps_left: 249 },
-    inside: { amps_left: 248.6 },
+    what: /^currents differ by 10\.02 %$/,
+    off: { amps_left: 254.5 },
+    inside: { amps_left: 254.4 },
+  },
+  {
+    // 229/208.1 = 1.1004, 229/208.2 = 1.0999.
+    line: "the hot phase with more current than another",
+    finding: "caution amps_left",
+    what: /^currents differ by 10\.04 %$/,
+    off: { amps_left: 208.1 },
+    inside: { amps_left: 208.2 },
   },
   {
     line: "a phase without current",

@@ -2,9 +2,11 @@
 import { CHECK_COLUMNS, JOB_LINES } from "../../../src/functions/check-columns.js";
 import type { CheckColumn } from "../../../src/functions/check-columns.js";
 import { inFahrenheit } from "../fixture.js";
+import { CANNOT_BE_LINES } from "./cannot-be-lines.js";
 import { CAUTION_LINES } from "./caution-lines.js";
 import { IMPLAUSIBLE_LINES, STOP_LINES } from "./lines.js";
 import { NEEDED_LINES } from "./needed-lines.js";
+import { STATUS_LINES } from "./status-lines.js";
 import { against, CALM, check } from "./route.js";
 import type { Line } from "./route.js";
 
@@ -28,7 +30,9 @@ it("says nothing of a row with nothing against it", () => {
 });
 
 describe.each(
-  [...NEEDED_LINES, ...STOP_LINES, ...IMPLAUSIBLE_LINES, ...CAUTION_LINES].map((one) => [one.line, one] as const),
+  [...NEEDED_LINES, ...STOP_LINES, ...IMPLAUSIBLE_LINES, ...CANNOT_BE_LINES, ...STATUS_LINES, ...CAUTION_LINES].map(
+    (one) => [one.line, one] as const,
+  ),
 )("%s", (_, { finding, what, off, inside, job, jobInside }) => {
   const told = (changes: Line, ofJob: Line | undefined, like: RegExp): string[] =>
     against(changes, ofJob)

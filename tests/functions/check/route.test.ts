@@ -168,7 +168,7 @@ describe("the job", () => {
 
   test("a name that is not known, a number that is none or cannot be, criteria and band that are not", () => {
     const found = (job: Line): string[] => ofRoute([CALM], job);
-    expect(found({ ifof: 1.4 })).toEqual(["caution ifof: not read: ifof: was ifov meant?"]);
+    expect(found({ ifof: 1.4 })).toEqual(["caution ifof: not read in the job: ifof: was ifov meant?"]);
     expect(found({ ifov: "1,4" })).toEqual(['stop job_ifov: job_ifov "1,4" is no number']);
     expect(found({ ifov: gone })).toEqual(["stop job_ifov: job_ifov shows #REF!"]);
     expect(found({ humidity: 0.4 })).toEqual(["implausible job_humidity: job_humidity 0.4 %"]);
@@ -177,6 +177,19 @@ describe("the job", () => {
     ]);
     expect(found({ criteria: "mine" })).toEqual(['caution job_criteria: criteria "mine" is no table of ours']);
     expect(found({ band: "long" })).toEqual(['caution job_band: band "long" cannot be read']);
+  });
+
+  test("what belongs into the rows is told so, and what a job may have is listed", () => {
+    const { findings } = check([CALM], { window_transmission: 0.55, wind: 3, colour: "red" });
+    expect(findings.map(({ what, todo }) => `${what}. ${todo}`)).toEqual([
+      "not read in the job: window_transmission is a column of the rows. Give the rows a column window_transmission; on our route it stands on the sheet Windows, by window_id.",
+      "not read in the job: wind is a column of the rows. Give the rows a column wind.",
+      "not read in the job: colour. Give it one of these names, or leave it out.",
+    ]);
+    expect(findings[2]?.why).toMatch(/A job has date, criteria, band, ifov, .*u_air_low\.$/);
+    expect(against({ calibration_days: 365 })).toEqual([
+      "caution calibration_days: not read in the rows: calibration_days is a line of the job",
+    ]);
   });
 
   test("two columns, no more", () => {
