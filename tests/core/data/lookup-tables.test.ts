@@ -49,7 +49,7 @@ describe("limits", () => {
   it("a motor's row says that the frame is not the winding", () => {
     const motors = LIMITS.filter(({ part }) => part.startsWith("motor"));
     expect(motors.length).toBeGreaterThan(10);
-    expect(motors.filter(({ note }) => !(note ?? "").includes('winding'))).toEqual([]);
+    expect(motors.filter(({ note }) => !(note ?? "").includes("winding"))).toEqual([]);
   });
   it("what may not ship does not", () => {
     const sources = Object.values(REFERENCES).map(({ short, title }) => `${short} ${title}`);
@@ -83,6 +83,18 @@ it("the ceiling of a plate follows from its refractive index, (1 − R)/(1 + R)"
     );
     const R = ((n - 1) / (n + 1)) ** 2;
     expect(Math.abs(found!.high - (1 - R) / (1 + R))).toBeLessThan(0.001);
+  }
+});
+
+it("every ceiling names the index that it follows from, to the last digit printed", () => {
+  const ceilings = WINDOWS.flatMap(({ material, ranges }) =>
+    ranges.filter(({ what }) => what === "ceiling uncoated").map((range) => ({ material, ...range })),
+  );
+  expect(ceilings.length).toBeGreaterThan(9);
+  for (const { material, locator, low, high } of ceilings) {
+    const n = Number(/refractive index (\d\.\d{3}) at \d+ µm \(index from memory\)/.exec(locator)?.[1]);
+    // (1 − R)/(1 + R) with R = ((n − 1)/(n + 1))² is 2n/(n² + 1).
+    expect([material, Math.abs((2 * n) / (n * n + 1) - high) < 0.0006, low]).toEqual([material, true, high]);
   }
 });
 
