@@ -65,7 +65,7 @@ function evaluate(inputs: readonly Input[]): Grid {
   const names = all.map(([what]) => what);
   const near = nearestByWord(wanted, names);
   const advice = near.length > 0 ? `Near it: ${near.join("; ")}.` : "GREY.ABOUT() shows all that there is.";
-  return [[{ error: "#N/A", message: `Nothing here is called "${String(given)}". ${advice}` }]];
+  return [[{ error: "#N/A", message: `what: nothing here is called "${String(given)}". ${advice}` }]];
 }
 
 export const ABOUT: FunctionSpec = {
