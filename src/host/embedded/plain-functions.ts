@@ -1,4 +1,4 @@
-import { BaseFunction, type ArrayValueObject, type BaseValueObject } from "@univerjs/engine-formula";
+import { ArrayValueObject, BaseFunction, NullValueObject, type BaseValueObject } from "@univerjs/engine-formula";
 import type { Cell, Grid } from "../../functions/contract.js";
 import { fromGrid, toGrid, toInput } from "./values.js";
 
@@ -32,6 +32,19 @@ class PlainExecutor extends BaseFunction {
     const result = this.plain.evaluate(
       values.map((value) => (value.isArray() ? toGrid(value as ArrayValueObject) : (toInput(value) as Cell))),
     );
-    return fromGrid(isGrid(result) ? result : [[result]]);
+    if (!isGrid(result)) return value(result);
+    if (result.length === 1 && result[0]?.length === 1) return value(result[0][0]!);
+    return ArrayValueObject.create({
+      calculateValueList: result.map((row) => row.map(value)),
+      rowCount: result.length,
+      columnCount: result[0]?.length ?? 0,
+      unitId: "",
+      sheetId: "",
+      row: -1,
+      column: -1,
+    });
   }
 }
+
+/** An empty cell stays one. */
+const value = (cell: Cell): BaseValueObject => (cell === null ? NullValueObject.create() : fromGrid([[cell]]));

@@ -1,5 +1,5 @@
 /** Calls that the engine reads otherwise than a worksheet, written so that it does not, or doubted. */
-import { DOUBT, NO_PATTERN, ONLY_NUMBER, SOUGHT } from "../worksheet/functions.js";
+import { COPY, DOUBT, FORMATTED, NO_PATTERN, ONLY_NUMBER, SOUGHT } from "../worksheet/functions.js";
 import { WHOLE } from "../worksheet/criteria.js";
 import type { Area } from "./areas.js";
 import type { Context } from "./context.js";
@@ -15,7 +15,17 @@ import { argumentsOf } from "./trusted.js";
 const doubted = (reason: string): string => `${DOUBT}("${reason.replaceAll('"', '""')}")`;
 
 /** Whose result depends on the day that a number stands for, and which are not ours. */
-const BY_DAY = new Set(["DATEVALUE", "VALUE", "DAYS360"]);
+const BY_DAY = new Set([
+  "DATEVALUE",
+  "VALUE",
+  "DAYS360",
+  "WEEKNUM",
+  "ISOWEEKNUM",
+  "YEARFRAC",
+  "DATEDIF",
+  "NETWORKDAYS",
+  "WORKDAY",
+]);
 const DATE_FORMAT = /[ymdhs]/i;
 
 /** What writes the formula around a call. */
@@ -71,13 +81,29 @@ export function writeCall(writer: CallWriter, call: Call, context: Context): str
       if (!isLiteral) return doubted("TEXT with a format that is not written out");
       if (/General|@|\?|[#0]\//i.test(format)) return doubted(`TEXT with the format ${format}`);
       const isDate = DATE_FORMAT.test(format.replaceAll(/\\.|"[^"]*"/g, (part) => (part === format ? part : "")));
-      return writer.is1904 && isDate ? `TEXT(${shown}+1462,${format})` : write();
+      const text = writer.is1904 && isDate ? `TEXT(${shown}+1462,${format})` : write();
+      return isDate ? text : `${FORMATTED}(${text},${shown})`;
     }
     case "ANCHORARRAY": {
       const area = areaAt(writer, call, 0);
       if (!area || context.mode === "V") return doubted("a spill where one value is wanted");
       return spillMark(area);
     }
+    case "IFS":
+      if (args.length % 2 !== 0) return doubted("IFS with a test that has no value");
+      return pairwise(args, (test, value, rest) => `IF(${test},${value},${rest})`, "NA()");
+    case "SWITCH": {
+      const [value = "", ...cases] = args;
+      const rest = cases.length % 2 === 1 ? cases.pop()! : "NA()";
+      return pairwise(cases, (one, result, other) => `IF(${value}=${one},${result},${other})`, rest);
+    }
+    case "SORT":
+    case "SORTBY":
+    case "IFERROR":
+    case "IFNA":
+      // The engine works in its own memory of the range.
+      if (context.mode !== "V" || name.startsWith("SORT")) args[0] = `${COPY}(${args[0] ?? ""})`;
+      return write();
     case "SEARCH":
       args[0] = `${NO_PATTERN}(${args[0] ?? ""})`;
       return write();
@@ -86,6 +112,17 @@ export function writeCall(writer: CallWriter, call: Call, context: Context): str
     default:
       return write();
   }
+}
+
+/** Pairs of arguments, each in the place of the rest of the one before. */
+function pairwise(
+  args: readonly string[],
+  join: (first: string, second: string, rest: string) => string,
+  last: string,
+): string {
+  let written = last;
+  for (let i = args.length - 2; i >= 0; i -= 2) written = join(args[i]!, args[i + 1]!, written);
+  return written;
 }
 
 function areaAt(writer: CallWriter, call: Call, place: number): Area | undefined {

@@ -20,6 +20,7 @@ export function argumentContext(name: string, place: number, context: Context): 
     case "a":
       return ARRAY;
     case "r":
+    case "m":
     case "t":
       return { mode: "R", operand: context.operand };
     case "i":

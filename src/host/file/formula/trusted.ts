@@ -3,7 +3,7 @@ import table from "./trusted.json";
 
 /**
  * What an argument takes: v one value as it is, n one number, s one text, b true or false, x what TEXT shows,
- * r a range or an array as it is, t a range of texts, a an expression worked out for arrays, i what the call itself
+ * r a range or an array as it is, m one of which all have to be numbers, t a range of texts, a an expression worked out for arrays, i what the call itself
  * stands for. The last letter, or a group in parentheses, holds for all further arguments. Each function is supported
  * by the corpus of real workbooks or by a second engine (tests).
  */
@@ -76,7 +76,20 @@ const GIVES: Readonly<Record<string, ReadonlySet<string>>> = {
   "#VALUE!": new Set(
     ["CHOOSE", "INDEX", "SUMPRODUCT", "MMULT", "MINVERSE", "MDETERM", "FIND", "SEARCH", "VALUE", "DATEVALUE"].concat(
       ["AND", "OR", "XOR", "CHAR", "CODE", "MID", "LEFT", "RIGHT", "REPT", "REPLACE", "SUBSTITUTE", "TEXT", "SUBTOTAL"],
-      ["SUMIFS", "AVERAGEIFS", "COUNTIFS", "MAXIFS", "MINIFS", "ADDRESS", "VLOOKUP", "HLOOKUP", "NPV", "IRR"],
+      [
+        "SUMIFS",
+        "AVERAGEIFS",
+        "COUNTIFS",
+        "MAXIFS",
+        "MINIFS",
+        "ADDRESS",
+        "VLOOKUP",
+        "HLOOKUP",
+        "NPV",
+        "IRR",
+        "HEX2DEC",
+        "ARABIC",
+      ],
     ),
   ),
 };

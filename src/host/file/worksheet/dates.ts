@@ -6,6 +6,7 @@ import type { Cell } from "../../../functions/contract.js";
 import { isCellError } from "../../../functions/contract.js";
 import type { PlainArgument, PlainFunction } from "../../embedded/plain-functions.js";
 import { each, errorCell, firstError } from "./coerce.js";
+import type { Doubt } from "./coerce.js";
 
 interface Day {
   readonly year: number;
@@ -72,6 +73,10 @@ const single = (value: PlainArgument): Cell => {
   return isCellError(cell) ? cell : cell;
 };
 
+const SECONDS = 86_400;
+/** The largest argument that TIME takes. */
+const MOST_OF_TIME = 32_767;
+
 /** By the second argument of WEEKDAY: the weekday (0 for Sunday) that is the first, and its number. */
 const WEEKS: ReadonlyMap<number, readonly [number, number]> = new Map([
   [1, [0, 1]],
@@ -80,7 +85,7 @@ const WEEKS: ReadonlyMap<number, readonly [number, number]> = new Map([
   ...[11, 12, 13, 14, 15, 16, 17].map((type): [number, readonly [number, number]] => [type, [(type - 10) % 7, 1]]),
 ]);
 
-export function dateFunctions(is1904: boolean): PlainFunction[] {
+export function dateFunctions(is1904: boolean, doubt: Doubt): PlainFunction[] {
   const offset = is1904 ? FROM_1904 : 0;
   const part = (name: string, of: (day: Day) => number): PlainFunction =>
     numeric(name, [], ([count = 0]) => {
@@ -97,7 +102,23 @@ export function dateFunctions(is1904: boolean): PlainFunction[] {
       const [year, month] = [Math.floor(total / 12), (((total % 12) + 12) % 12) + 1];
       return given(countOf(year, month, dayIn(start, year, month)));
     });
+  const clock = (name: string, seconds: number, most: number): PlainFunction =>
+    numeric(name, [], ([count = 0]) => {
+      if (count < 0) return undefined;
+      const second = Math.round((count - Math.floor(count)) * SECONDS * 1000) / 1000;
+      // Whether half a second more counts as a whole one is not said.
+      if (second % 1 >= 0.5) doubt("a time with parts of a second");
+      return Math.floor(second / seconds) % most;
+    });
   return [
+    clock("HOUR", 3600, 24),
+    clock("MINUTE", 60, 60),
+    clock("SECOND", 1, 60),
+    numeric("TIME", [], (parts) => {
+      const [hours = 0, minutes = 0, seconds = 0] = parts.map(Math.trunc);
+      const total = hours * 3600 + minutes * 60 + seconds;
+      return total < 0 || parts.some((one) => one > MOST_OF_TIME) ? undefined : (total % SECONDS) / SECONDS;
+    }),
     part("YEAR", ({ year }) => year),
     part("MONTH", ({ month }) => month),
     part("DAY", ({ day }) => day),

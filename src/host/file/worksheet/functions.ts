@@ -5,9 +5,12 @@ import type { PlainArgument, PlainFunction } from "../../embedded/plain-function
 import { isGrid } from "../../embedded/plain-functions.js";
 import { asNumber, asText, asTruth, each, errorCell } from "./coerce.js";
 import type { Doubt } from "./coerce.js";
+import { columnLetters } from "../../embedded/structured.js";
+import { MOST_COLUMNS, MOST_ROWS } from "../formula/segments.js";
 import { criteriaFunctions } from "./criteria.js";
 import { dateFunctions } from "./dates.js";
 import { numberFunctions } from "./numbers.js";
+import { pairFunctions } from "./pairs.js";
 
 /** What prepared formulas wrap arguments in. */
 export const AS_NUMBER = "RECALC.NUMBER";
@@ -18,6 +21,9 @@ export const NOT = "RECALC.NOT";
 export const SOUGHT = "RECALC.SOUGHT";
 export const ONLY_NUMBER = "RECALC.ONLY.NUMBER";
 export const NO_PATTERN = "RECALC.NO.PATTERN";
+export const COPY = "RECALC.COPY";
+export const NUMBERS = "RECALC.NUMBERS";
+export const FORMATTED = "RECALC.FORMATTED";
 export const DOUBT = "RECALC.DOUBT";
 
 /** What a value that is doubted gives: an error that goes through a formula wherever the value would be used. */
@@ -84,6 +90,19 @@ function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): Pl
           return cell;
         }),
     },
+    // What the engine would change in its own memory of a range.
+    { name: COPY, evaluate: ([value]) => each(value, (cell) => cell) },
+    {
+      name: NUMBERS,
+      evaluate: ([value]) =>
+        each(value, (cell) => {
+          if (typeof cell !== "number" && !isCellError(cell)) doubt("a range that holds more than numbers");
+          return cell;
+        }),
+    },
+    { name: FORMATTED, evaluate: ([text, shown]) => formatted(text, shown, doubt) },
+    { name: "TRUNC", evaluate: ([value, digits]) => truncated(value, digits) },
+    { name: "ADDRESS", evaluate: address },
     { name: "T", evaluate: ([value]) => onFirst(value, (cell) => (typeof cell === "string" ? cell : "")) },
     {
       name: "N",
@@ -91,7 +110,8 @@ function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): Pl
     },
     { name: "CODE", evaluate: ([value]) => each(value, (cell) => code(cell, doubt)) },
     { name: "CHAR", evaluate: ([value]) => each(value, (cell) => character(cell, doubt)) },
-    ...dateFunctions(is1904),
+    ...dateFunctions(is1904, doubt),
+    ...pairFunctions(),
     ...numberFunctions(doubt),
     ...criteriaFunctions(doubt),
   ];
@@ -112,6 +132,66 @@ function sought(cell: Cell, doubt: Doubt, soughtNothing: () => void): Cell {
   }
   if (typeof cell === "string" && PATTERN.test(cell)) doubt("a lookup by a pattern");
   return cell;
+}
+
+/** Whether a negative number that is shown as nought keeps its sign is told in other ways by the engine. */
+function formatted(text: PlainArgument, shown: PlainArgument, doubt: Doubt): Cell | Grid {
+  let [row, column] = [-1, -1];
+  // Cell by cell: in a column of numbers a text that has no digits stands beside another one's number.
+  const shownAt = (): Cell => {
+    if (!isGrid(shown)) return shown ?? null;
+    const line = shown[shown.length === 1 ? 0 : row] ?? [];
+    return line[line.length === 1 ? 0 : column] ?? null;
+  };
+  const look = (cell: Cell): void => {
+    const isNought = typeof cell === "string" && cell.includes('0') && !/[1-9]/.test(cell);
+    if (isNought && Number(shownAt()) < 0) doubt("a negative number that is shown as 0");
+  };
+  if (!isGrid(text)) {
+    [row, column] = [0, 0];
+    look(text ?? null);
+    return text ?? null;
+  }
+  text.forEach((line, r) => {
+    line.forEach((cell, c) => {
+      [row, column] = [r, c];
+      look(cell);
+    });
+  });
+  return text;
+}
+
+/** Towards 0, by the digits that the number is written with. */
+function truncated(value: PlainArgument, digits: PlainArgument): Cell | Grid {
+  const given = isGrid(digits) ? (digits[0]?.[0] ?? null) : (digits ?? null);
+  if (isCellError(given)) return given;
+  const places = Math.trunc(Number(given));
+  return each(value, (cell) => {
+    if (isCellError(cell) || typeof cell === "string") return isCellError(cell) ? cell : errorCell("#VALUE!");
+    const shifted = Math.trunc(moved(Number(cell), places));
+    return Number.isFinite(shifted) ? moved(shifted, -places) : Number(cell);
+  });
+}
+
+/** The decimal point moved without a rounding of its own. */
+function moved(value: number, places: number): number {
+  const [digits = "0", power = "0"] = String(value).split("e");
+  return Number(`${digits}e${Number(power) + places}`);
+}
+
+function address(args: readonly PlainArgument[]): Cell {
+  const given = args.map((arg) => (isGrid(arg) ? (arg[0]?.[0] ?? null) : arg));
+  const error = given.find(isCellError);
+  if (error) return error;
+  const [row = 0, column = 0, kind = 1] = given.slice(0, 3).map((one) => Math.trunc(Number(one ?? undefined)));
+  const fixed = Number.isNaN(kind) ? 1 : kind;
+  const isIn = row >= 1 && row <= MOST_ROWS && column >= 1 && column <= MOST_COLUMNS && fixed >= 1 && fixed <= 4;
+  if (!isIn) return errorCell("#VALUE!");
+  const [isRowFixed, isColumnFixed] = [fixed <= 2, fixed === 1 || fixed === 3];
+  if (given[3] === undefined || given[3] === null || Boolean(given[3])) {
+    return `${isColumnFixed ? "$" : ""}${columnLetters(column - 1)}${isRowFixed ? "$" : ""}${row}`;
+  }
+  return `R${isRowFixed ? row : `[${row}]`}C${isColumnFixed ? column : `[${column}]`}`;
 }
 
 /** Beyond it the character set of the machine decides. */

@@ -8,8 +8,8 @@ import type { Doubt } from "./coerce.js";
 
 type Numbers = readonly number[];
 
-/** All numbers in their order, or the first error. */
-function numbersOf(args: readonly PlainArgument[], doubt: Doubt): number[] | CellError {
+/** All numbers in their order, or the first error; `isEvery` where truths and texts of a range count as 1 and 0. */
+function numbersOf(args: readonly PlainArgument[], doubt: Doubt, isEvery = false): number[] | CellError {
   const found: number[] = [];
   for (const arg of args) {
     const isRange = isGrid(arg);
@@ -17,7 +17,9 @@ function numbersOf(args: readonly PlainArgument[], doubt: Doubt): number[] | Cel
       for (const cell of row) {
         if (typeof cell === "number") found.push(cell);
         else if (isCellError(cell)) return cell;
-        else if (!isRange) {
+        else if (isRange) {
+          if (isEvery && cell !== null) found.push(cell === true ? 1 : 0);
+        } else {
           const number = asNumber(cell, doubt);
           if (isCellError(number)) return number;
           found.push(Number(number));
@@ -53,11 +55,16 @@ function percentile(numbers: Numbers, share: number): number | CellError {
   return low + (place - below) * ((sorted[below + 1] ?? low) - low);
 }
 
-function overAll(names: readonly string[], doubt: Doubt, work: (numbers: Numbers) => Cell): PlainFunction[] {
+function overAll(
+  names: readonly string[],
+  doubt: Doubt,
+  work: (numbers: Numbers) => Cell,
+  isEvery = false,
+): PlainFunction[] {
   return names.map((name) => ({
     name,
     evaluate: (args) => {
-      const numbers = numbersOf(args, doubt);
+      const numbers = numbersOf(args, doubt, isEvery);
       return Array.isArray(numbers) ? work(numbers) : numbers;
     },
   }));
@@ -70,22 +77,49 @@ function withOne(names: readonly string[], doubt: Doubt, work: (all: Numbers, on
     evaluate: ([range, given]) => {
       const numbers = numbersOf([range], doubt);
       if (!Array.isArray(numbers)) return numbers;
-      const cell = isGrid(given) ? (given[0]?.[0] ?? null) : (given ?? null);
-      if (isGrid(given) && (given.length > 1 || (given[0]?.length ?? 0) > 1))
-        doubt(`${name} of several places at once`);
-      const number = asNumber(cell, doubt);
-      return isCellError(number) ? number : work(numbers, Number(number));
+      const number = oneNumber(given, doubt);
+      return typeof number === "number" ? work(numbers, number) : number;
     },
   }));
 }
 
 const ordered =
-  (sign: 1 | -1) =>
+  (sign: 1 | -1, doubt: Doubt) =>
   (all: Numbers, place: number): Cell => {
+    if (!Number.isInteger(place)) doubt("a place in an order that is no whole number");
     const at = Math.ceil(place);
     if (at < 1 || at > all.length) return errorCell("#NUM!");
     return rising(all)[sign > 0 ? at - 1 : all.length - at]!;
   };
+
+/** One number of an argument, or its error. */
+function oneNumber(arg: PlainArgument, doubt: Doubt): number | CellError {
+  if (isGrid(arg) && (arg.length > 1 || (arg[0]?.length ?? 0) > 1)) doubt("a range where one number is meant");
+  const number = asNumber(isGrid(arg) ? (arg[0]?.[0] ?? null) : (arg ?? null), doubt);
+  return isCellError(number) ? number : Number(number);
+}
+
+function rank(name: string, doubt: Doubt): PlainFunction {
+  return {
+    name,
+    evaluate: ([wanted, range, order]) => {
+      const [number, all, isRising] = [oneNumber(wanted, doubt), numbersOf([range], doubt), oneNumber(order, doubt)];
+      for (const one of [number, all, isRising]) if (isCellError(one)) return one;
+      const numbers = all as number[];
+      if (!numbers.includes(number as number)) return errorCell("#N/A");
+      const before = (one: number): boolean => (isRising === 0 ? one > (number as number) : one < (number as number));
+      return 1 + numbers.filter(before).length;
+    },
+  };
+}
+
+function netPresentValue([rate, ...values]: readonly PlainArgument[], doubt: Doubt): Cell {
+  const [share, numbers] = [oneNumber(rate, doubt), numbersOf(values, doubt)];
+  if (typeof share !== "number") return share;
+  if (!Array.isArray(numbers)) return numbers;
+  const total = numbers.reduce((found, one, i) => found + one / (1 + share) ** (i + 1), 0);
+  return Number.isFinite(total) ? total : errorCell("#DIV/0!");
+}
 
 /** True and false of all arguments; text in a range is passed over, in the formula only the words TRUE and FALSE are read. */
 function truths(name: string, work: (truths: readonly boolean[]) => boolean): PlainFunction {
@@ -145,13 +179,22 @@ export function numberFunctions(doubt: Doubt): PlainFunction[] {
     ...overAll(["VARP", "VAR.P"], doubt, population),
     ...overAll(["STDEV", "STDEV.S"], doubt, (n) => root(sample(n))),
     ...overAll(["STDEVP", "STDEV.P"], doubt, (n) => root(population(n))),
+    ...overAll(["VARA"], doubt, sample, true),
+    ...overAll(["VARPA"], doubt, population, true),
+    ...overAll(["STDEVA"], doubt, (n) => root(sample(n)), true),
+    ...overAll(["STDEVPA"], doubt, (n) => root(population(n)), true),
+    ...overAll(["AVERAGEA"], doubt, (n) => (n.length === 0 ? errorCell("#DIV/0!") : mean(n)), true),
+    ...overAll(["MAXA"], doubt, (n) => n.reduce((most, one) => Math.max(most, one), n[0] ?? 0), true),
+    ...overAll(["MINA"], doubt, (n) => n.reduce((least, one) => Math.min(least, one), n[0] ?? 0), true),
     ...overAll(["DEVSQ"], doubt, unlessNone(squares)),
     ...overAll(["AVEDEV"], doubt, unlessNone(deviation)),
     ...overAll(["MEDIAN"], doubt, (n) => percentile(n, 0.5)),
-    ...withOne(["LARGE"], doubt, ordered(-1)),
-    ...withOne(["SMALL"], doubt, ordered(1)),
+    ...withOne(["LARGE"], doubt, ordered(-1, doubt)),
+    ...withOne(["SMALL"], doubt, ordered(1, doubt)),
     ...withOne(["PERCENTILE", "PERCENTILE.INC"], doubt, percentile),
     ...withOne(["QUARTILE", "QUARTILE.INC"], doubt, (n, quart) => percentile(n, Math.trunc(quart) / 4)),
+    ...["RANK", "RANK.EQ"].map((name) => rank(name, doubt)),
+    { name: "NPV", evaluate: (args) => netPresentValue(args, doubt) },
     truths("AND", (all) => all.every(Boolean)),
     truths("OR", (all) => all.some(Boolean)),
     truths("XOR", (all) => all.filter(Boolean).length % 2 === 1),
