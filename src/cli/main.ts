@@ -3,6 +3,7 @@ import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { catalogue } from "../functions/catalogue.js";
 import { version } from "../../package.json";
 import { functionsText } from "./functions.js";
+import type { NewOptions } from "./new.js";
 import type { RecalcOptions } from "./recalc.js";
 import { PortTakenError, serve } from "./serve.js";
 import { UsageError } from "./usage.js";
@@ -15,6 +16,8 @@ of rows. Each formula is evaluated for itself; cells it refers to are empty. For
 const RECALC_HELP = `
 Only saved values change; every other part of a workbook stays byte for byte. A cell that cannot be worked out with
 certainty keeps its value and is told. Exit status: 0 done, 1 differences found by --check, 2 a workbook was not taken.`;
+
+const MOST_ROWS = 5000;
 
 const program = new Command("greybody")
   .description(
@@ -62,6 +65,19 @@ program
   .action(async (files: string[], options: RecalcOptions) => {
     const { recalc } = await import("./recalc.js");
     process.exitCode = await recalc(files, options, catalogue);
+  });
+
+program
+  .command("new")
+  .description("write a workbook to be filled in: route, mechanical-route, or the filled demo-route")
+  .argument("<template>", "route, mechanical-route or demo-route")
+  .allowExcessArguments(false)
+  .option("-o, --output <file>", "where to write (default: the template's name)")
+  .option("--units <units>", "C (with metres) or F (with feet)", "C")
+  .option("--rows <number>", "empty rows to begin with; the table grows as it is typed into", rows, 40)
+  .action(async (template: string, options: NewOptions) => {
+    const { newWorkbook } = await import("./new.js");
+    process.stdout.write(`${await newWorkbook(template, options, catalogue)} written\n`);
   });
 
 program
@@ -120,6 +136,13 @@ function port(text: string): number {
   const number = Number(text);
   if (!/^\d+$/.test(text) || number > 65_535)
     throw new InvalidArgumentError("A port is a whole number from 0 to 65535.");
+  return number;
+}
+
+function rows(text: string): number {
+  const number = Number(text);
+  if (!/^\d+$/.test(text) || number < 1 || number > MOST_ROWS)
+    throw new InvalidArgumentError(`A sheet begins with 1 to ${MOST_ROWS} rows.`);
   return number;
 }
 
