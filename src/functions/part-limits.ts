@@ -21,6 +21,7 @@ const LIMITS_ARGUMENT: ArgumentSpec = {
 const TEMP = 2;
 const RISE = 3;
 const SHOWS = ["temp", "rise", "source"] as const;
+const FROM_MEMORY = /\bfrom memory\b/i;
 
 /** An empty figure: also 0, which no limit is and Excel hands over for an empty cell. */
 const isNoFigure = (cell: Cell | undefined): boolean => cell === undefined || isBlank(cell) || numberOf(cell) === 0;
@@ -38,6 +39,8 @@ function readRow(row: readonly Cell[], number: number, units: Units): OwnLimitRo
     temp: isNoFigure(temp) ? NaN : toSI(numberOf(temp), unitOf("temperature", units)),
     rise: isNoFigure(rise) ? NaN : toSI(numberOf(rise), unitOf("difference", units)),
     source: wordsOf(source),
+    // Also where the range is what LIMITS gave: a figure does not get surer by passing through a sheet.
+    fromMemory: FROM_MEMORY.test(wordsOf(source)),
   };
 }
 

@@ -140,9 +140,23 @@ describe("LIMIT", () => {
 
   test("from memory, so told and not given", () => {
     expect(told("LIMIT", "conductor, PVC insulated")).toBe(
-      "#N/A: From memory, so not given as a number: 70 °C for conductor, PVC insulated. Look it up in IEC 60364-5-52 and hand it in as limits.",
+      "#N/A: From memory, so not given as a number: 70 °C for conductor, PVC insulated. Look it up in IEC 60364-5-52 and hand it in as limits, with where you read it.",
     );
     expect(answer("LIMIT", "conductor, PVC insulated", undefined, "source")).toContain("from memory");
+  });
+
+  test("a figure from memory does not get surer by passing through a sheet", () => {
+    const limits = evaluate("LIMITS");
+    expect(told("LIMIT", "conductor, PVC insulated", undefined, "temp", limits)).toBe(
+      told("LIMIT", "conductor, PVC insulated"),
+    );
+    expect(answer("LIMIT", "bolted joint, bare, in air", undefined, "temp", limits)).toBe(90);
+    const read = limits.map(([part, standard, temp, rise]): Cell[] => [part!, standard!, temp!, rise!, "read, p. 12"]);
+    expect(answer("LIMIT", "conductor, PVC insulated", undefined, "temp", read)).toBe(70);
+    const mine: Cell[][] = [["lug", "", 90, "", "From memory of the foreman"]];
+    expect(told("LIMIT", "lug", undefined, "temp", mine.concat(own.slice(3)))).toContain(
+      "Look it up in its source and",
+    );
   });
 });
 

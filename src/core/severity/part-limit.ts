@@ -18,6 +18,8 @@ export interface PartLimit {
   readonly row?: LimitRow;
   /** Where the workbook's own has it from. */
   readonly source?: string;
+  /** True for a figure that nobody confirmed: it is told, not given. */
+  readonly fromMemory?: boolean;
 }
 
 /** What a workbook's own limits may be. */
@@ -30,6 +32,7 @@ export const BUILT_IN_LIMITS: readonly PartLimit[] = LIMITS.map((row) => ({
   ...(row.temp === undefined ? {} : { temp: row.temp + ZERO_CELSIUS }),
   ...(row.rise === undefined ? {} : { rise: row.rise }),
   row,
+  fromMemory: row.evidence === "memory",
 }));
 
 const same = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
@@ -68,8 +71,12 @@ export function limitFigure(limit: PartLimit, figure: "temp" | "rise"): number {
     const other = figure === "temp" ? { rise: limit.rise ?? NaN } : { temp: limit.temp ?? NaN };
     throw refused("part", figure === "temp" ? "limit-rise-only" : "limit-temp-only", { part, ...other });
   }
-  if (limit.row?.evidence === "memory") {
-    throw refused("part", figure === "temp" ? "limit-temp-memory" : "limit-rise-memory", { part, standard, value });
+  if (limit.fromMemory === true) {
+    throw refused("part", figure === "temp" ? "limit-temp-memory" : "limit-rise-memory", {
+      part,
+      standard: standard || "its source",
+      value,
+    });
   }
   return value;
 }
@@ -85,6 +92,7 @@ export interface OwnLimitRow {
   readonly temp: number;
   readonly rise: number;
   readonly source: string;
+  readonly fromMemory?: boolean;
 }
 
 /**
@@ -95,10 +103,11 @@ export function ownLimits(rows: readonly OwnLimitRow[]): readonly PartLimit[] {
   if (rows.length === 0)
     throw new GreybodyError({ code: "INVALID", argument: "limits", hint: { key: "limits-empty" } });
   rows.forEach((row, i) => requireOwnLimit(row, rows.slice(0, i), i + 1));
-  return rows.map(({ part, standard, temp, rise, source }) => ({
+  return rows.map(({ part, standard, temp, rise, source, fromMemory = false }) => ({
     part,
     standard,
     source,
+    fromMemory,
     ...(Number.isNaN(temp) ? {} : { temp }),
     ...(Number.isNaN(rise) ? {} : { rise }),
   }));

@@ -25,9 +25,9 @@ export const LOOKUP_HINTS: Hints = {
   "limit-temp-only": (w) =>
     `The source permits ${w.number("part")} a temperature of ${w.temperature("temp")} and names no rise: show the temp.`,
   "limit-temp-memory": (w) =>
-    `From memory, so not given as a number: ${w.temperature("value")} for ${w.number("part")}. Look it up in ${w.number("standard")} and hand it in as limits.`,
+    `From memory, so not given as a number: ${w.temperature("value")} for ${w.number("part")}. Look it up in ${w.number("standard")} and hand it in as limits, with where you read it.`,
   "limit-rise-memory": (w) =>
-    `From memory, so not given as a number: a rise of ${w.difference("value")} for ${w.number("part")}. Look it up in ${w.number("standard")} and hand it in as limits.`,
+    `From memory, so not given as a number: a rise of ${w.difference("value")} for ${w.number("part")}. Look it up in ${w.number("standard")} and hand it in as limits, with where you read it.`,
   "limits-empty": () => "A range part | standard | temp | rise | source is wanted, with one row at least.",
   "limits-part": (w) => `Row ${w.number("row")} of the limits: the first column names the part.`,
   "limits-figure": (w) =>
