@@ -1,10 +1,14 @@
+import { AS_STATED } from "../core/audit/explain.js";
 import { explainRise } from "../core/audit/explain-rise.js";
+import type { RiseExplanation } from "../core/audit/explain-rise.js";
+import { OTHER_READING } from "../core/audit/rise-slips.js";
 import { GreybodyError } from "../core/errors.js";
 import { TEMPERATURE } from "../core/limits.js";
 import { LOAD, RISE } from "../core/loading/load.js";
 import type { ArgumentSpec, CellError, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
 import { SHOW_ARGUMENT, shown, TOLERANCE_ARGUMENT } from "./explain-shown.js";
+import type { Telling } from "./explain-shown.js";
 import { guarded, tooMany, UNITS_ARGUMENT } from "./lift.js";
 import { SURROUNDING_AIR } from "./load-arguments.js";
 import { errorCell } from "./messages.js";
@@ -12,8 +16,11 @@ import { readOneCase } from "./one-case.js";
 import { faultOfOurs } from "./prepare.js";
 import { gridOf, readNumbers, readSingle } from "./read.js";
 import { RISE_SLIP_WORDS } from "./slip-words.js";
-import { unitOf } from "./units.js";
-import type { Units } from "./units.js";
+import { fewerDigitsOf } from "./stated-digits.js";
+import { fromSI, readable, unitOf } from "./units.js";
+import type { Unit, Units } from "./units.js";
+
+type RiseKey = keyof typeof RISE_SLIP_WORDS;
 
 const STATED: ArgumentSpec = {
   name: "stated",
@@ -77,11 +84,35 @@ function evaluate(inputs: readonly Input[]): Grid {
       referenceLoad === undefined ? given : { ...given, referenceLoad },
       call.number("tolerance"),
     );
-    const unit = unitOf("difference", units);
-    return shown(call.text("show"), explanation, RISE_SLIP_WORDS, unit, unit);
+    const digits = fewerDigitsOf(call.number("stated"), "difference", call, inputs[args.indexOf(TOLERANCE_ARGUMENT)]);
+    return shown(call.text("show"), explanation, { ...told(explanation, unitOf("difference", units)), ...digits });
   } catch (error) {
     return [[thrown(error, inputs, lines, units)]];
   }
+}
+
+/** The words of a rise, with what this case has no answer or no single reference for. */
+function told({ othersApart, notProjected }: RiseExplanation, unit: Unit): Omit<Telling<RiseKey>, "leftOut"> {
+  const units = { unit, difference: unit };
+  if (notProjected !== undefined) {
+    const why = notProjected === 0 ? "a phase without current" : `${readable(notProjected * 100, 2)} % load`;
+    const before = `${why}: not projected`;
+    return { ...units, words: { ...RISE_SLIP_WORDS, [AS_STATED]: `as stated, ${before}` }, before };
+  }
+  if (othersApart === undefined) return { ...units, words: RISE_SLIP_WORDS };
+  const mean = "hot − mean of the others";
+  const lowest = "hot − lowest";
+  const before = `no single reference, the others are ${readable(fromSI(othersApart, unit), 2)} ${unit.label} apart`;
+  return {
+    ...units,
+    words: {
+      ...RISE_SLIP_WORDS,
+      [AS_STATED]: `as stated, one reading: ${mean}; ${before}`,
+      [OTHER_READING]: `as stated, the other reading: ${lowest}`,
+    },
+    reproduced: { [AS_STATED]: `${mean}, no slip needed`, [OTHER_READING]: `${lowest}, no slip needed` },
+    before,
+  };
 }
 
 /** What was thrown, told by the cell that it is about. */
@@ -105,9 +136,9 @@ export const EXPLAIN_RISE: FunctionSpec = {
   name: "EXPLAIN_RISE",
   topic: "What-if and audit",
   summary:
-    "Which usual slips would give a stated rise from corrected temperatures and loads. Not seen from these: readings subtracted before they were corrected, one of the two not corrected, another air, a rated load for the expected one, a wind factor.",
+    "Which usual slips would give a stated rise. As stated: hot − mean of the others, each rise at one load. Not seen: two slips at once, readings subtracted before corrected, only one corrected, another air, a rated load for the expected one, a wind factor.",
   returns:
-    "a table slip | gives | difference (stated − gives) | matches | chance (of a value drawn evenly within 20 K of the right one to match this line or one above)",
+    "a table slip | gives | difference (stated − gives) | matches | chance (of a value drawn evenly within 20 K of the right one to match this line or one above). Where the others are more than 3 K and 15 % apart there is no single reference, and hot − lowest is no slip but the other reading; below 40 % of the load that rises are brought to nothing is projected, and slips that leave the load alone are still judged",
   args,
   shape: "table",
   example: {

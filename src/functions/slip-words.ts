@@ -1,5 +1,6 @@
 import type { AS_STATED, TemperatureSlipKey } from "../core/audit/explain.js";
 import type { RiseSlipKey } from "../core/audit/explain-rise.js";
+import type { CUT_OFF } from "../core/audit/report.js";
 
 type Words<Key extends string> = Readonly<Record<Key, string>>;
 
@@ -8,26 +9,31 @@ export const TEMPERATURE_SLIP_WORDS: Words<TemperatureSlipKey | typeof AS_STATED
   "as-stated": "as stated",
   "reading-itself": "the reading itself, not corrected",
   "emissivity-1": "emissivity 1",
+  "emissivity-start": "emissivity 0.95 as at start-up, all else as stated",
   "air-left-out": "air left out",
   "inner-air-left-out": "air between object and window left out",
   "outer-air-left-out": "air between window and camera left out",
   "window-left-out": "window left out",
   "air-and-window-left-out": "air and window left out",
+  "air-of-a-metre": "1 m (3.3 ft) of air as at start-up, all else as stated",
+  "window-temp-air": "window temperature taken as the air's",
   "window-reflectance-left-out": "window taken as not reflecting",
   "window-reflection-left-out": "what the window reflects not subtracted",
   "window-emission-left-out": "what the window emits not subtracted",
   "window-only-divided": "signal only divided by the window's transmission",
   "reflected-term-left-out": "what the object reflects not subtracted",
   "reflected-air": "reflected temperature taken as the air's",
-  "reflected-20": "reflected temperature 20 °C",
-  "reflected-0": "reflected temperature 0 °C",
-  "reflected-0-fahrenheit": "reflected temperature 0 °F",
+  "reflected-20": "reflected temperature 20 °C (68 °F)",
+  "reflected-0": "reflected temperature 0 °C (32 °F)",
+  "reflected-0-fahrenheit": "reflected temperature 0 °F (−17.8 °C)",
   "reflected-sides-swapped": "the two reflected temperatures swapped",
-  "start-up": "the camera's start-up settings (emissivity 0.95, reflected 20 °C), no air, no window",
-  "start-up-metre": "the camera's start-up settings (emissivity 0.95, reflected 20 °C, 1 m of air), no window",
-  "start-up-same-path": "emissivity 0.95 and reflected 20 °C as at start-up, air and window as stated",
-  "start-up-same-window": "emissivity 0.95 and reflected 20 °C as at start-up, no air, window as stated",
-  "start-up-metre-same-window": "emissivity 0.95, reflected 20 °C and 1 m of air as at start-up, window as stated",
+  "start-up": "the camera's start-up settings (emissivity 0.95, reflected 20 °C / 68 °F), no air, no window",
+  "start-up-metre":
+    "the camera's start-up settings (emissivity 0.95, reflected 20 °C / 68 °F, 1 m / 3.3 ft of air), no window",
+  "start-up-same-path": "emissivity 0.95 and reflected 20 °C (68 °F) as at start-up, air and window as stated",
+  "start-up-same-window": "emissivity 0.95 and reflected 20 °C (68 °F) as at start-up, no air, window as stated",
+  "start-up-metre-same-window":
+    "emissivity 0.95, reflected 20 °C (68 °F) and 1 m (3.3 ft) of air as at start-up, window as stated",
   "corrected-twice": "corrected twice",
   "wrong-way": "corrected the wrong way round",
   "window-into-emissivity": "emissivity × window transmission as one emissivity",
@@ -69,8 +75,13 @@ export const TEMPERATURE_SLIP_WORDS: Words<TemperatureSlipKey | typeof AS_STATED
   "humidity-as-fraction": "humidity as a fraction taken for per cent",
 };
 
+export const REPORT_WORDS: Words<TemperatureSlipKey | typeof AS_STATED | typeof CUT_OFF> = {
+  ...TEMPERATURE_SLIP_WORDS,
+  "cut-off": "as stated, but cut off and not rounded",
+};
+
 export const RISE_SLIP_WORDS: Words<RiseSlipKey | typeof AS_STATED> = {
-  "as-stated": "as stated: each rise at one load (exponent 1.8), less the mean of the others",
+  "as-stated": "as stated: each rise at one load (exponent 1.8), hot − mean of the others",
   "not-adjusted": "not adjusted for load",
   "difference-scaled": "the difference scaled in place of each rise",
   "difference-scaled-1.6": "the difference scaled in place of each rise, exponent 1.6",

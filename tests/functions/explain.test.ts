@@ -2,7 +2,8 @@
 import { RISE_SLIPS } from "../../src/core/audit/rise-slips.js";
 import type { Cell, CellError, FunctionSpec, Grid, Input } from "../../src/functions/contract.js";
 import { isCellError } from "../../src/functions/contract.js";
-import { EXPLAIN, EXPLAIN_REPORT } from "../../src/functions/explain.js";
+import { EXPLAIN } from "../../src/functions/explain.js";
+import { EXPLAIN_REPORT } from "../../src/functions/explain-report.js";
 import { EXPLAIN_RISE } from "../../src/functions/explain-rise.js";
 import { RISE_SLIP_WORDS, TEMPERATURE_SLIP_WORDS } from "../../src/functions/slip-words.js";
 import { seeded } from "../support/slips.js";
@@ -63,6 +64,17 @@ describe("GREY.EXPLAIN", () => {
     for (const words of [...Object.values(TEMPERATURE_SLIP_WORDS), ...Object.values(RISE_SLIP_WORDS)]) {
       expect(words).not.toMatch(/\b(is|was|are|were|error|wrong\b(?! way))/);
     }
+  });
+
+  it("writes temperatures in both units, in a sheet of °F too", () => {
+    for (const words of Object.values(TEMPERATURE_SLIP_WORDS)) {
+      const degrees = [...words.matchAll(/-?\d+(?:\.\d+)? °([CF])/g)].map(([, unit]) => unit);
+      // 273.15 and 459.67 are numbers added to others, no temperatures.
+      if (degrees.length > 0 && !/added to|taken from/.test(words)) expect([...degrees].sort()).toEqual(["C", "F"]);
+    }
+    const inF = EXPLAIN.evaluate([136.31, WINDOW_F, undefined, "8-14", "table", "F"]);
+    expect(rowOf(inF, "reflected temperature 20 °C (68 °F)")[1]).toEqual(expect.any(Number));
+    expect(rowOf(inF, "reflected temperature 0 °F (−17.8 °C)")[1]).toEqual(expect.any(Number));
   });
 
   it("explains a reading that no object gives under the settings as stated", () => {

@@ -1,5 +1,6 @@
 /** The audit on hundreds of random cases: a slip that was made is found, and chance finds no more than is said. */
-import { EXPLAIN, EXPLAIN_REPORT } from "../../src/functions/explain.js";
+import { EXPLAIN } from "../../src/functions/explain.js";
+import { EXPLAIN_REPORT } from "../../src/functions/explain-report.js";
 import type { Cell, Grid } from "../../src/functions/contract.js";
 import { caseFrom, object, seeded, settingsRow, SLIPS, stated, inSheet, type AuditCase } from "../support/slips.js";
 

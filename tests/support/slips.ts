@@ -72,6 +72,14 @@ const NO_WINDOW = { tw: 1, rho: 0 };
 /** What each slip gives [°C], NaN where the case has no room for it; by the words that EXPLAIN has for it. */
 export const SLIPS: Readonly<Record<string, (g: AuditCase) => number>> = {
   "the reading itself, not corrected": (g) => g.a,
+  "emissivity 0.95 as at start-up, all else as stated": (g) => object({ ...g, e: 0.95 }),
+  "1 m (3.3 ft) of air as at start-up, all else as stated": (g) => {
+    if (g.t1 * g.t2 === 1) return NaN;
+    const t1 = airTransmission({ distance: 1, airTemp: (g.ta ?? NaN) + K, humidity: 0.5 }, bandOf(g.band));
+    return object({ ...g, t1, t2: 1 });
+  },
+  "window temperature taken as the air's": (g) =>
+    g.ta === undefined || g.tw === 1 ? NaN : object({ ...g, win: g.ta }),
   "emissivity 1": (g) => object({ ...g, e: 1 }),
   "air left out": (g) => object({ ...g, ...NO_AIR }),
   "window left out": (g) => object({ ...g, ...NO_WINDOW }),
@@ -80,13 +88,13 @@ export const SLIPS: Readonly<Record<string, (g: AuditCase) => number>> = {
   "what the window emits not subtracted": (g) => object(g, { emits: 0 }),
   "what the object reflects not subtracted": (g) => object(g, { reflects: 0 }),
   "reflected temperature taken as the air's": (g) => (g.ta === undefined ? NaN : object({ ...g, r: g.ta })),
-  "reflected temperature 20 °C": (g) => object({ ...g, r: 20 }),
-  "reflected temperature 0 °C": (g) => object({ ...g, r: 0 }),
-  "reflected temperature 0 °F": (g) => (g.units === "F" ? object({ ...g, r: down(0) }) : NaN),
+  "reflected temperature 20 °C (68 °F)": (g) => object({ ...g, r: 20 }),
+  "reflected temperature 0 °C (32 °F)": (g) => object({ ...g, r: 0 }),
+  "reflected temperature 0 °F (−17.8 °C)": (g) => (g.units === "F" ? object({ ...g, r: down(0) }) : NaN),
   "the two reflected temperatures swapped": (g) => (g.rc === undefined ? NaN : object({ ...g, r: g.rc, rc: g.r })),
-  "the camera's start-up settings (emissivity 0.95, reflected 20 °C), no air, no window": (g) =>
+  "the camera's start-up settings (emissivity 0.95, reflected 20 °C / 68 °F), no air, no window": (g) =>
     object({ ...g, ...NO_AIR, ...NO_WINDOW, e: 0.95, r: 20 }),
-  "the camera's start-up settings (emissivity 0.95, reflected 20 °C, 1 m of air), no window": (g) => {
+  "the camera's start-up settings (emissivity 0.95, reflected 20 °C / 68 °F, 1 m / 3.3 ft of air), no window": (g) => {
     const ta = g.ta ?? 20;
     const t1 = airTransmission({ distance: 1, airTemp: ta + K, humidity: 0.5 }, bandOf(g.band));
     return object({ ...g, ...NO_WINDOW, e: 0.95, r: 20, ta, t1, t2: 1 });

@@ -24,8 +24,10 @@ export interface Judged<Key extends string = string> {
 export interface Explanation<Key extends string = string> {
   /** The inputs as stated, then the slips: best match first, at the end those that would not show. */
   readonly lines: readonly Judged<Key>[];
+  /** How many of the first lines are no slips: one, or more where the inputs as stated may be read in several ways. */
+  readonly readings: number;
   readonly reproduced: boolean;
-  /** Slips that match, the inputs as stated not counted. */
+  /** Slips that match, readings of the inputs as stated not counted. */
   readonly count: number;
 }
 
@@ -36,7 +38,7 @@ export const DEFAULT_TOLERANCE = 0.05;
 /** Half the width that `chance` is reckoned over [K]. */
 export const CHANCE_SPAN = 20;
 /** A hair, so that a number exactly half a digit away is within half a digit in binary too [K]. */
-const SLACK = 1e-9;
+export const SLACK = 1e-9;
 
 /** Closer than this two differences are one [K]. */
 const LIKE = 1e-6;
@@ -49,16 +51,21 @@ const within = (one: number, other: number, tolerance: number): boolean => Math.
  * @param stated the number in question [K]
  * @param right what the inputs as stated give; candidates that have no value are left out
  * @param tolerance [K], half the last digit stated
+ * @param also what the inputs as stated give too, read another way that is none of the slips
  */
 export function judge<Key extends string>(
   stated: number,
   right: Candidate<Key>,
   slips: readonly Candidate<Key>[],
   tolerance: number,
+  also: readonly Candidate<Key>[] = [],
 ): Explanation<Key> {
-  const reproduced = right.gives !== undefined && within(stated, right.gives, tolerance);
+  const readings = [right, ...also];
+  const isReading = (value: number): boolean =>
+    readings.some(({ gives }) => gives !== undefined && within(value, gives, tolerance));
+  const reproduced = isReading(stated);
   const verdictOf = (gives: number): Verdict => {
-    const hidden = right.gives !== undefined && within(gives, right.gives, tolerance);
+    const hidden = isReading(gives);
     // At the edge of a digit a slip may still be told from the inputs as stated: one of them matches, the other not.
     if (hidden && (reproduced || !within(stated, gives, tolerance))) return "hidden";
     return within(stated, gives, tolerance) ? "matches" : "no";
@@ -70,15 +77,16 @@ export function judge<Key extends string>(
   // Of slips that come to the same the one listed first stays first, whatever their last bits are.
   const distance = ({ difference }: { difference: number }): number => Math.round(Math.abs(difference) / LIKE);
   judged.sort((a, b) => rank(a) - rank(b) || distance(a) - distance(b));
-  const first = {
-    key: right.key,
-    gives: right.gives,
-    difference: right.gives === undefined ? undefined : stated - right.gives,
-    verdict: reproduced ? ("matches" as const) : ("no" as const),
-  };
+  const first = readings.map(({ key, gives }) => ({
+    key,
+    gives,
+    difference: gives === undefined ? undefined : stated - gives,
+    verdict: gives !== undefined && within(stated, gives, tolerance) ? ("matches" as const) : ("no" as const),
+  }));
   const covered = new Coverage(right.gives, tolerance);
   return {
-    lines: [first, ...judged].map((line) => ({ ...line, chance: covered.add(line.gives) })),
+    lines: [...first, ...judged].map((line) => ({ ...line, chance: covered.add(line.gives) })),
+    readings: readings.length,
     reproduced,
     count: judged.filter(({ verdict }) => verdict === "matches").length,
   };

@@ -1,20 +1,29 @@
 import { AS_STATED, TEMPERATURE_SLIPS } from "./explain.js";
 import type { TemperatureSlipKey } from "./explain.js";
-import { CHANCE_SPAN, DEFAULT_TOLERANCE } from "./judge.js";
+import { CHANCE_SPAN, DEFAULT_TOLERANCE, SLACK } from "./judge.js";
 import type { Explanation } from "./judge.js";
+
+/** The inputs as stated, with the digits cut off and not rounded. */
+export const CUT_OFF = "cut-off";
 
 /** How much of a report one slip would explain. */
 export interface ReportLine<Key extends string = string> {
   readonly key: Key;
-  /** Rows that the slip explains and the inputs as stated do not; of the inputs as stated, the rows they reproduce. */
+  /** Rows that the slip explains and the inputs as stated do not; of the inputs as stated, rounded or cut off, all of them. */
   readonly explained: number;
   /** Rows in which the slip would show; of the inputs as stated, all rows. */
   readonly rows: number;
   /** Median of stated less given over `rows` [K]; undefined where there is none. */
   readonly median: number | undefined;
+  /**
+   * Rows that would be explained by chance, were the numbers drawn evenly within ±`CHANCE_SPAN` of the right ones: of the
+   * inputs as stated by these alone; of a slip by any of the slips, in the rows that it had left to explain.
+   */
+  readonly byChance: number;
 }
 
-type Key = TemperatureSlipKey | typeof AS_STATED;
+type Key = TemperatureSlipKey | typeof AS_STATED | typeof CUT_OFF;
+type RowKey = TemperatureSlipKey | typeof AS_STATED;
 
 interface Tally extends ReportLine<Key> {
   /** Rows that the inputs as stated reproduce although the slip would show. */
@@ -23,6 +32,8 @@ interface Tally extends ReportLine<Key> {
   readonly neither: number;
   /** More rows than chance explains. */
   readonly sure: boolean;
+  /** Of digits cut off: all rows that they fit, those included that rounding fits too. */
+  readonly fits?: number;
 }
 
 /** Above this, rows explained by chance alone are no wonder. */
@@ -31,16 +42,18 @@ const SIGNIFICANCE = 0.05;
 /**
  * Which slip would explain a whole report: the inputs as stated, and every slip that explains a row which they do not.
  * A slip stands before the inputs as stated where it explains more of the rows that tell the two apart, and more than
- * chance does.
+ * chance does. Digits that were cut off come before any slip that explains no more than they do.
  * @param rows what `explain` says of each row
  * @param tolerance as `explain` was given
+ * @param step the last digit of the stated numbers [K], where it is known: without it digits cut off are not looked for
  */
 export function explainReport(
-  rows: readonly Explanation<Key>[],
+  rows: readonly Explanation<RowKey>[],
   tolerance = DEFAULT_TOLERANCE,
+  step?: number,
 ): readonly ReportLine<Key>[] {
   const computed = new Set(rows.flatMap(({ lines }) => lines.map(({ key }) => key)));
-  const keys: readonly Key[] = [AS_STATED, ...TEMPERATURE_SLIPS.map(({ key }) => key)];
+  const keys: readonly RowKey[] = [AS_STATED, ...TEMPERATURE_SLIPS.map(({ key }) => key)];
   const chance = Math.min(1, tolerance / CHANCE_SPAN);
   const [own, ...slips] = keys.filter((key) => computed.has(key)).map((key) => tally(key, rows, chance, computed.size));
   if (own === undefined) return [];
@@ -49,25 +62,66 @@ export function explainReport(
   const after = found.filter((slip) => !before.includes(slip));
   before.sort((a, b) => net(b) - net(a) || finer(a, b));
   after.sort((a, b) => b.explained - a.explained || a.against - b.against || finer(a, b));
-  const sorted = own.explained > 0 ? [...before, own, ...after] : [...before, ...after, own];
-  return sorted.map(({ key, explained, rows: shown, median }) => ({ key, explained, rows: shown, median }));
+  const cut = step === undefined || step / 2 > tolerance + SLACK ? undefined : cutOff(rows, step, computed.size);
+  const leads = cut !== undefined && (before[0] === undefined || net(cut) >= net(before[0]));
+  const slipsInOrder = leads ? [cut, own, ...before, ...after] : [...before, own, ...after];
+  const sorted = own.explained > 0 || leads ? slipsInOrder : [...slipsInOrder.filter((line) => line !== own), own];
+  return sorted.map(({ key, fits, explained, rows: shown, median, byChance }) => ({
+    key,
+    explained: fits ?? explained,
+    rows: shown,
+    median,
+    byChance,
+  }));
 }
 
 const net = ({ explained, against }: Tally): number => explained - against;
 const finer = (a: Tally, b: Tally): number =>
   a.neither - b.neither || Math.abs(a.median ?? Infinity) - Math.abs(b.median ?? Infinity);
 
-function tally(key: Key, rows: readonly Explanation<Key>[], chance: number, slips: number): Tally {
+/**
+ * Digits cut off in place of rounded, where every row fits that, or more rows than speak against it and than chance does;
+ * else undefined. Rows that rounding explains too say nothing.
+ */
+function cutOff(rows: readonly Explanation<RowKey>[], step: number, slips: number): Tally | undefined {
+  const known = rows.flatMap(({ lines: [own], reproduced }) =>
+    own?.difference === undefined ? [] : [{ difference: own.difference, reproduced }],
+  );
+  // Cut off, a number is less than it was by anything from nothing to nearly a whole step.
+  const fit = ({ difference }: { difference: number }): boolean => difference <= SLACK && difference > -step - SLACK;
+  const count = (those: (row: (typeof known)[number]) => boolean): number => known.filter(those).length;
+  const explained = count((row) => !row.reproduced && fit(row));
+  const neither = count((row) => !row.reproduced && !fit(row)) + rows.length - known.length;
+  const against = count((row) => row.reproduced && !fit(row));
+  const sure = slips * atLeast(explained, explained + neither, step / 2 / (2 * CHANCE_SPAN)) < SIGNIFICANCE;
+  if (explained === 0 || !(against + neither === 0 || (sure && explained > against))) return undefined;
+  const differences = known.map(({ difference }) => difference);
+  return {
+    key: CUT_OFF,
+    explained,
+    fits: count(fit),
+    rows: rows.length,
+    median: median(differences),
+    byChance: (rows.length * step) / (2 * CHANCE_SPAN),
+    against,
+    neither,
+    sure,
+  };
+}
+
+function tally(key: RowKey, rows: readonly Explanation<RowKey>[], chance: number, slips: number): Tally {
   const differences: number[] = [];
   let explained = 0;
   let against = 0;
   let neither = 0;
+  let byChance = 0;
   for (const { lines, reproduced } of rows) {
     const line = lines.find((one) => one.key === key);
     if (line === undefined) continue;
     if (key === AS_STATED) {
       differences.push(line.difference ?? NaN);
       explained += reproduced ? 1 : 0;
+      byChance += line.chance ?? 0;
       continue;
     }
     if (line.verdict === "hidden") continue;
@@ -75,16 +129,25 @@ function tally(key: Key, rows: readonly Explanation<Key>[], chance: number, slip
     if (line.verdict === "matches") explained += reproduced ? 0 : 1;
     else if (reproduced) against++;
     else neither++;
+    if (!reproduced) byChance += chanceOfAny(lines, chance);
   }
   return {
     key,
     explained,
     rows: differences.length,
     median: median(differences.filter((difference) => !Number.isNaN(difference))),
+    byChance,
     against,
     neither,
     sure: slips * atLeast(explained, explained + neither, chance) < SIGNIFICANCE,
   };
+}
+
+/** Of a row to be explained by some slip and not by the inputs as stated; at most, where they have no answer. */
+function chanceOfAny(lines: Explanation<RowKey>["lines"], chance: number): number {
+  const all = lines.at(-1)?.chance;
+  const own = lines[0]?.chance;
+  return all === undefined || own === undefined ? Math.min(1, (lines.length - 1) * chance) : all - own;
 }
 
 /** Probability that of n rows at least k are explained where each is by chance p. */

@@ -1,5 +1,6 @@
 import { RULES } from "../../data/rules.js";
 import { ZERO_CELSIUS } from "../constants.js";
+import { RATIO_SLACK } from "../loading/load.js";
 
 /** A rise to be explained: a hot part and its reference, or three phases. */
 export interface RiseCase {
@@ -28,6 +29,11 @@ const lowest: Compare = (others) => Math.min(...others);
 const next: Compare = (others) => (others.length > 1 ? Math.max(...others) : NaN);
 
 const CENTRAL = RULES.exponent.value;
+/** 16.1 − 1.1 is 15.000000000000002 [K]. */
+const APART_SLACK = 1e-6;
+
+/** The rule of PHASE_RISE: below the least share of a load nothing is projected to it. */
+export const tooLittle = (share: number): boolean => share < RULES.minimum_load.value - RATIO_SLACK;
 
 /** A case taken apart: which phase is hot, and how its numbers are put together. */
 export class Phases {
@@ -42,18 +48,32 @@ export class Phases {
     this.degrees = degrees;
     this.target = referenceLoad ?? Math.max(...loads);
     this.rises = temps.map((temp) => temp - surroundingAir);
-    // Of two the hot one is named; of three it is the one with the largest rise at one load.
-    const brought = this.rises.map((rise, i) => rise * this.factor(loads[i], CENTRAL));
-    this.hot = temps.length > 2 ? brought.indexOf(Math.max(...brought)) : 0;
+    // Of two the hot one is named; of three it is the one with the largest rise at one load, if all can be brought there.
+    const brought = this.brought();
+    const compared = brought.some(Number.isNaN) ? this.rises : brought;
+    this.hot = temps.length > 2 ? compared.indexOf(Math.max(...compared)) : 0;
   }
 
   get phases(): number {
     return this.rises.length;
   }
 
-  /** From a load to the target. */
+  /** Smallest load over the one that rises are brought to. */
+  get smallestShare(): number {
+    return Math.min(...this.given.loads) / this.target;
+  }
+
+  /** From a load to the target; NaN where there is too little load to project from. */
   factor(load: number | undefined, exponent: number, target = this.target): number {
-    return load === undefined || load <= 0 ? NaN : (target / load) ** exponent;
+    return load === undefined || load <= 0 || tooLittle(load / target) ? NaN : (target / load) ** exponent;
+  }
+
+  /** How far apart the others' rises at one load are [K], where that is too far for them to be one reference. */
+  get othersApart(): number | undefined {
+    const others = this.brought().filter((_, i) => i !== this.hot);
+    const apart = Math.max(...others) - lowest(others);
+    const alike = Math.max(RULES.similar_apart.value, RULES.similar_apart_share.value * Math.max(...others));
+    return apart > alike + APART_SLACK ? apart : undefined;
   }
 
   /** Loads with the places of some phases exchanged; the hot phase is 0, the others follow in order. */
@@ -93,6 +113,8 @@ export class Phases {
 
 /** Each phase's rise over the same air brought to one load, then the hot one less the mean of the others. */
 export const rightRise = (p: Phases): number => p.hotLess(p.brought());
+/** The other way to read a rise over similar, where the others are too far apart for their mean to be a reference. */
+export const OTHER_READING = "less-lowest";
 
 const slip = <Key extends string>(key: Key, apply: (p: Phases) => number): RiseSlip<Key> => ({ key, apply });
 const hotLoad = (p: Phases): number | undefined => p.given.loads[p.hot];

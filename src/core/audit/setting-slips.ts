@@ -1,6 +1,7 @@
 import { airTransmission } from "../air/transmission.js";
 import { ZERO_CELSIUS } from "../constants.js";
 import type { Settings } from "../correction/settings.js";
+import { windowEmissivity } from "../correction/equation.js";
 import { hasAir, hasWindow, NO_AIR, NO_WINDOW, slipOfSettings, transmissionOfAir } from "./temperature-case.js";
 import type { TemperatureCase } from "./temperature-case.js";
 
@@ -40,12 +41,19 @@ const FOOT = 0.3048;
 /** Slips in the settings: one of them, or two that go together, is another than stated. */
 export const SETTING_SLIPS = [
   slipOfSettings("emissivity-1", () => ({ emissivity: 1 })),
+  slipOfSettings("emissivity-start", () => ({ emissivity: START.emissivity })),
   slipOfSettings("air-left-out", (s) => (hasAir(s) ? NO_AIR : undefined)),
   slipOfSettings("inner-air-left-out", (s) => (hasTwoAirs(s) ? { airTransmission: 1 } : undefined)),
   slipOfSettings("outer-air-left-out", (s) => (hasTwoAirs(s) ? { outerAirTransmission: 1 } : undefined)),
   slipOfSettings("window-left-out", (s) => (hasWindow(s) ? NO_WINDOW : undefined)),
   slipOfSettings("air-and-window-left-out", (s) =>
     hasWindow(s) && hasAir(s) ? { ...NO_WINDOW, ...NO_AIR } : undefined,
+  ),
+  slipOfSettings("air-of-a-metre", (s, given) => (hasAir(s) ? { ...NO_AIR, ...metreOfAir(given) } : undefined)),
+  slipOfSettings("window-temp-air", ({ airTemp, windowTransmission = 1, windowReflectance = 0 }) =>
+    airTemp !== undefined && windowEmissivity(windowTransmission, windowReflectance) > 0
+      ? { windowTemp: airTemp }
+      : undefined,
   ),
   slipOfSettings("window-reflectance-left-out", ({ windowReflectance = 0 }) =>
     windowReflectance > 0 ? { windowReflectance: 0 } : undefined,

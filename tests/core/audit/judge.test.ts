@@ -47,6 +47,18 @@ test("the difference is the stated number less the given", () => {
   expect(told(310, [312]).lines.map(({ difference }) => difference)).toEqual([10, -2]);
 });
 
+test("another reading is no slip: it stands second, reproduces, and hides what comes to it", () => {
+  const also = [{ key: "also", gives: 305 }];
+  const found = judge(305, right, [{ key: "slip", gives: 305.04 }], 0.05, also);
+  expect(verdicts(found)).toEqual(["right: no", "also: matches", "slip: hidden"]);
+  expect(found).toMatchObject({ reproduced: true, readings: 2, count: 0 });
+  expect(verdicts(judge(310, right, [{ key: "slip", gives: 310 }], 0.05, also))).toEqual([
+    "right: no",
+    "also: no",
+    "slip: matches",
+  ]);
+});
+
 describe("chance: the part of ±20 K within the tolerance of a line or one above it", () => {
   const chances = (stated: number, gives: readonly number[], tolerance: number): (number | undefined)[] =>
     told(stated, gives, tolerance).lines.map(({ chance }) => chance);

@@ -95,3 +95,68 @@ test("the median of the differences, over the rows in which a line shows", () =>
 test("no rows, no lines", () => {
   expect(explainReport([])).toEqual([]);
 });
+
+describe("digits cut off, where the last digit is known", () => {
+  // As stated gives 300 K in every row; whole degrees cut off lie up to 1 K below, rounded within 0.5 K.
+  const odd = { "corrected-twice": 299.3 };
+  const cut = (rows: readonly Row[], tolerance = 0.5, step = 1): (string | number)[][] =>
+    explainReport(rows, tolerance, step).map(({ key, explained, rows: shown }) => [key, explained, shown]);
+
+  test("come first where all rows fit, and count all of them", () => {
+    const rows = [...times(3, row(299.3, odd, 0.5)), ...times(3, row(299.8, odd, 0.5))];
+    expect(cut(rows)).toEqual([
+      ["cut-off", 6, 6],
+      ["as-stated", 3, 6],
+      ["corrected-twice", 3, 6],
+    ]);
+  });
+
+  test("are not looked for without a last digit, nor with a tolerance below half of it", () => {
+    const rows = [...times(3, row(299.3, {}, 0.5)), ...times(3, row(299.8, {}, 0.5))];
+    expect(told(rows, 0.5)).toEqual([["as-stated", 3, 6]]);
+    expect(cut(rows, 0.4)).toEqual([["as-stated", 3, 6]]);
+  });
+
+  test("are not said of rows that rounding explains, nor where rows lie above", () => {
+    expect(cut(times(6, row(299.8, odd, 0.5)))).toEqual([["as-stated", 6, 6]]);
+    // One below by 0.7 K, five above by 0.3 K: not cut off.
+    expect(cut([row(299.3, {}, 0.5), ...times(5, row(300.3, {}, 0.5))])[0]).toEqual(["as-stated", 5, 6]);
+  });
+
+  test("stand back behind a slip that explains more", () => {
+    const rows = [...times(4, row(299.3, odd, 0.5)), ...times(3, row(298.9, odd, 0.5))];
+    expect(cut(rows)[0]).toEqual(["corrected-twice", 7, 7]);
+  });
+
+  test("whole steps below are not cut off", () => {
+    expect(cut(times(4, row(298.9, {}, 0.5)))).toEqual([["as-stated", 0, 4]]);
+  });
+});
+
+describe("by chance", () => {
+  const byChance = (rows: readonly Row[]): (string | number)[][] =>
+    explainReport(rows).map(({ key, byChance: chance }) => [key, Number(chance.toFixed(6))]);
+
+  test("of a slip: any of the slips, in the rows left to explain; of as stated: itself, in all", () => {
+    // Each value covers 0.1 of 40 K: three slips 0.0075 a row, in three rows that as stated does not reproduce.
+    const slips = { "corrected-twice": 310, "emissivity-1": 296, "reflected-0": 305 };
+    const rows = [...times(4, row(300, slips)), row(310, slips), ...times(2, row(317, slips))];
+    expect(byChance(rows)).toEqual([
+      ["as-stated", 0.0175],
+      ["corrected-twice", 0.0225],
+    ]);
+  });
+
+  test("where nothing is right the lines' tolerances are added", () => {
+    const none = judge<TemperatureSlipKey | typeof AS_STATED>(
+      310,
+      { key: "as-stated", gives: undefined },
+      [{ key: "corrected-twice", gives: 310 }],
+      0.05,
+    );
+    expect(byChance([none])).toEqual([
+      ["corrected-twice", 0.0025],
+      ["as-stated", 0],
+    ]);
+  });
+});

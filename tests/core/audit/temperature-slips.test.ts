@@ -29,6 +29,8 @@ const chain: TemperatureCase = { apparent: kelvin(58), settings: CHAIN, band: DE
 const WORKED: Readonly<Record<string, number>> = {
   "reading-itself": 58,
   "emissivity-1": 70.202,
+  "emissivity-start": 72.3008,
+  "window-temp-air": 79.3625,
   "air-left-out": 75.703,
   "inner-air-left-out": 76.1896,
   "outer-air-left-out": 76.6305,
