@@ -89,7 +89,8 @@ function bookOf(rows: readonly (readonly string[])[]): Uint8Array {
   });
 }
 
-const rounded = (value: unknown): unknown => (typeof value === "number" ? Number((value + Math.sign(value) * 1000).toPrecision(13)) : value);
+const rounded = (value: unknown): unknown =>
+  typeof value === "number" ? Number((value + Math.sign(value) * 1000).toPrecision(13)) : value;
 
 test("a column of formulas gives what the engine gives cell by cell", async () => {
   const books = fc.sample(sheet, { numRuns: 12, seed: 20261126 });

@@ -45,6 +45,11 @@ export class WorkbookPackage {
     return this.byName.has(part.toLowerCase());
   }
 
+  /** Bytes of a part when expanded, as the package says; 0 where it is absent. */
+  size(part: string): number {
+    return this.byName.get(part.toLowerCase())?.size ?? 0;
+  }
+
   /** The bytes of a part. @throws FileRefused where it is absent, damaged or too large */
   bytes(part: string): Uint8Array {
     const entry = this.byName.get(part.toLowerCase());
@@ -62,6 +67,12 @@ export class WorkbookPackage {
   text(part: string): string {
     const key = part.toLowerCase();
     let text = this.texts.get(key);
+    const size = this.size(part);
+    if (size > ZIP_LIMITS.otherPartBytes) {
+      throw new FileRefused(
+        `The part ${part} would expand to ${megabytes(size)}; at most ${megabytes(ZIP_LIMITS.otherPartBytes)} are read of it.`,
+      );
+    }
     if (text === undefined) this.texts.set(key, (text = decodeXml(part, this.bytes(part)).text));
     return text;
   }

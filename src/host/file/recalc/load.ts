@@ -11,7 +11,7 @@ import { scanSheet } from "../sheet/scan.js";
 import type { FileCell } from "../sheet/scan.js";
 import { decodeXml } from "../xml/read.js";
 import type { Codec } from "../zip/codec.js";
-import { megabytes } from "../zip/limits.js";
+import { megabytes, ZIP_LIMITS } from "../zip/limits.js";
 import { MOST_ROWS } from "../formula/segments.js";
 import { CellStore } from "./load-cells.js";
 import type { SheetCells } from "./load-cells.js";
@@ -53,7 +53,7 @@ const MOST = {
   constantsPerFormula: 10,
   /** Whatever the formulas. */
   cells: 12_000_000,
-  /** Bytes of a sheet's part, and so many more for each formula. */
+  /** Bytes of the sheets' parts, and so many more for each formula. */
   sheetBytes: 40 * 2 ** 20,
   sheetBytesPerFormula: 512,
 } as const;
@@ -68,7 +68,8 @@ export function loadBook(bytes: Uint8Array, codec?: Codec): LoadedBook {
     ? dynamicArrayIndexes(facts.metadata, pack.text(facts.metadata))
     : new Set<number>();
   const tables: TablePosition[] = [];
-  const held = { cells: 0, formulas: 0 };
+  const held = { bytes: 0, cells: 0, formulas: 0 };
+  requireTotal(pack, facts.sheets);
   const sheets = facts.sheets.map((entry, index): LoadedSheet => {
     if (!entry.isWorksheet) {
       return {
@@ -109,10 +110,10 @@ function loadSheet(
   part: string,
   strings: readonly string[],
   is1904: boolean,
-  held: { cells: number; formulas: number },
+  held: { bytes: number; cells: number; formulas: number },
 ): { store: CellStore; hiddenRows: number[]; prefix: string; isUtf8: boolean } {
   const bytes = pack.bytes(part);
-  requireSize(part, bytes);
+  requireSize(bytes, held);
   const { text, isUtf8 } = decodeXml(part, bytes);
   const store = new CellStore((cell) => {
     if (cell.row >= MOST_ROWS || cell.column >= MOST_COLUMNS) {
@@ -130,14 +131,24 @@ function loadSheet(
   return { store: store.finish(), hiddenRows, prefix, isUtf8 };
 }
 
-function requireSize(part: string, bytes: Uint8Array): void {
-  if (bytes.length <= MOST.sheetBytes) return;
-  let formulas = 0;
+/** As the package says it, before anything is expanded. */
+function requireTotal(pack: WorkbookPackage, sheets: readonly SheetEntry[]): void {
+  const total = sheets.reduce((sum, { part, isWorksheet }) => sum + (isWorksheet ? pack.size(part) : 0), 0);
+  if (total <= ZIP_LIMITS.totalBytes) return;
+  throw new FileRefused(
+    `The sheets of the workbook would expand to ${megabytes(total)}; at most ${megabytes(ZIP_LIMITS.totalBytes)} are read. Split it.`,
+  );
+}
+
+function requireSize(bytes: Uint8Array, held: { bytes: number; formulas: number }): void {
+  held.bytes += bytes.length;
+  if (held.bytes <= MOST.sheetBytes) return;
+  let { formulas } = held;
   for (let i = 1; i < bytes.length; i++) if (bytes[i] === 0x66 && isBeforeName(bytes[i - 1]!)) formulas++;
   const most = MOST.sheetBytes + formulas * MOST.sheetBytesPerFormula;
-  if (bytes.length <= most) return;
+  if (held.bytes <= most) return;
   throw new FileRefused(
-    `The part ${part} has ${megabytes(bytes.length)}; at most ${megabytes(most)} are read with the formulas it has. Split it.`,
+    `The sheets of the workbook expand to more than ${megabytes(most)}, the most that is read with the formulas that they have. Split it.`,
   );
 }
 

@@ -1,6 +1,7 @@
 /** Reads the XML of a package: well-formed or refused, without a document type, with the place of every tag in the text. */
 import { SaxesParser } from "saxes";
 import { FileRefused } from "../refusal.js";
+import { ZIP_LIMITS } from "../zip/limits.js";
 
 /** An element as it is met: its name with prefix, its attributes with theirs. */
 export interface Tag {
@@ -48,8 +49,17 @@ export function readXml(part: string, text: string, { open, close, text: onText 
   parser.on("doctype", () => {
     throw new FileRefused(`The part ${part} has a document type, which no workbook needs: not read.`);
   });
-  if (open) parser.on("opentag", (tag) => open(tag, parser.position));
-  if (close) parser.on("closetag", ({ name }) => close(name, parser.position));
+  let depth = 0;
+  parser.on("opentag", (tag) => {
+    if (++depth > ZIP_LIMITS.depth) {
+      throw new FileRefused(`The part ${part} has elements nested deeper than ${ZIP_LIMITS.depth} levels: not read.`);
+    }
+    open?.(tag, parser.position);
+  });
+  parser.on("closetag", ({ name }) => {
+    depth--;
+    close?.(name, parser.position);
+  });
   if (onText) {
     parser.on("text", onText);
     parser.on("cdata", onText);
