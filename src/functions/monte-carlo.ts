@@ -94,7 +94,7 @@ export const MONTE_CARLO: FunctionSpec = {
   name: "MONTE_CARLO",
   topic: "Uncertainty",
   summary:
-    "Corrected temperatures from draws of their inputs, a row a reading: holds where first order fails, as at a low emissivity.",
+    "Corrected temperatures from draws of their inputs, a row a reading. Where first order fails, as at a low emissivity, report the interval: mean and standard deviation hang on the tail there.",
   returns:
     "a row a reading: mean, standard deviation, low and high end of the interval with as many draws below as above, share of draws rejected",
   args,

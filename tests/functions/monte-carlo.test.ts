@@ -71,6 +71,17 @@ describe("MONTE_CARLO", () => {
     expect(same[1]).toBeCloseTo(1, 1);
   });
 
+  // At ε 0.12 ± 0.1 some draws leave next to nothing of the object; what is hotter than 10,000 °C is no temperature.
+  test("draws above 10,000 °C are rejected, and neither mean nor deviation is nonsense", () => {
+    const [row = []] = ask("MONTE_CARLO", [[62, 0.12, 30]], [[1, 0.1, 3]]).map((cells) => cells.map(Number));
+    const [mean = NaN, deviation = NaN, low = NaN, high = NaN, rejected = NaN] = row;
+    expect(mean).toBeLessThan(350);
+    expect(deviation).toBeLessThan(1000);
+    expect(low).toBeLessThan(mean);
+    expect(high).toBeLessThan(10_000);
+    expect(rejected).toBeGreaterThan(0.1);
+  });
+
   test("an empty cell that came as 0 is not given", () => {
     expect(ask("MONTE_CARLO", [READING], U, 0, 0, 0, 0, 0, 0, 0)).toEqual(ask("MONTE_CARLO", [READING], U));
   });

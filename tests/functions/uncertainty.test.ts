@@ -197,3 +197,45 @@ describe("correlations", () => {
     expect(messageOf({ ...alone, correlations })).toMatch(message);
   });
 });
+
+describe("uncertainties that tell nothing", () => {
+  const exchanged = /Are inputs and uncertainties exchanged\?$/;
+  it.each<[string, Given, RegExp]>([
+    [
+      "inputs and uncertainties exchanged",
+      { inputs: [[1, 0.02, 2]], uncertainties: [[71.2, 0.92, 24]] },
+      /^emissivity_u: 0\.92 cannot be\. Allowed: below 0\.02\. /,
+    ],
+    [
+      "of an emissivity as large as itself",
+      { inputs: [[58, 0.1, 22]], uncertainties: [[0.5, 0.1, 1]] },
+      /^emissivity_u: 0\.1 cannot be\./,
+    ],
+    [
+      "of a transmission likewise",
+      { ...alone, uncertainties: [[0.5, 0.02, 1, 0.99, 1]] },
+      /^air_transmission_u: 0\.99 cannot be\./,
+    ],
+    [
+      "of a temperature above 100 K",
+      { ...alone, uncertainties: [[100.1, 0.02, 1]] },
+      /^apparent_u: 100\.1 K cannot be\. Allowed: 0 to 100 K\./,
+    ],
+  ])("%s", (_, given, message) => {
+    for (const name of ["UNCERTAINTY", "BUDGET", "MONTE_CARLO"]) {
+      const told = errorIn(call(specOf(name), { ...given }))?.message ?? "none";
+      expect(told).toMatch(message);
+      expect(told).toMatch(exchanged);
+    }
+  });
+
+  it("just inside they are answered; a reflectance may be as uncertain as it is small", () => {
+    const small = { inputs: [[58, 0.3, 22]], uncertainties: [[100, 0.29, 1]] };
+    expect(result(small)[0]?.[0]).toBeGreaterThan(0);
+    const window = {
+      inputs: [[58, 0.9, 22, 1, 20, 0.7, 25, 0.02, 25]],
+      uncertainties: [[0.5, 0, 0, 0, 0, 0, 0, 0.02]],
+    };
+    expect(result(window)[0]?.[0]).toBeGreaterThan(0);
+  });
+});

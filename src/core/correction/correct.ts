@@ -1,4 +1,5 @@
 import { GreybodyError } from "../errors.js";
+import { HIGHEST_ANSWER, TEMPERATURE } from "../limits.js";
 import type { Band } from "../planck/band.js";
 import { radiance, radianceSlope, temperature } from "../planck/exact.js";
 import { tableFor } from "../planck/tables.js";
@@ -35,21 +36,21 @@ export function noSolution(
   });
 }
 
-/** The object's temperature, unless hardly anything of it gets through and the quotient leaves double precision. */
+/** The object's temperature, unless so little of it gets through that it would be hotter than anything that is measured. */
 function requireHeld(temperature: number, apparent: number): number {
-  if (temperature < Infinity) return temperature;
-  throw new GreybodyError({
-    code: "NO_SOLUTION",
-    argument: "apparent",
-    given: apparent,
-    hint: { key: "beyond-numbers" },
-  });
+  if (temperature <= HIGHEST_ANSWER) return temperature;
+  const hint =
+    temperature < Infinity
+      ? { key: "beyond-temperatures", values: { temperature, most: TEMPERATURE.max ?? NaN } }
+      : { key: "beyond-numbers" };
+  throw new GreybodyError({ code: "NO_SOLUTION", argument: "apparent", given: apparent, hint });
 }
 
 /**
  * Temperature of an object from its apparent temperature.
  * @param apparent what the camera shows with its own settings at 1 (uncompensated reading) [K]
- * @throws INVALID, NOT_GIVEN (which setting), NO_SOLUTION (no object of any temperature gives this reading)
+ * @throws INVALID, NOT_GIVEN (which setting), NO_SOLUTION (no object of any temperature gives this reading, or only one
+ * hotter than 10,000 °C)
  * Error ≤ 1e-8 K against the closed form. Source: ISO 18434-1 (quantities), measurement equation in equation.ts.
  */
 export function correct(apparent: number, settings: Settings, band: Band): Corrected {

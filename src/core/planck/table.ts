@@ -1,4 +1,4 @@
-import { TEMPERATURE } from "../limits.js";
+import { HIGHEST_ANSWER, TEMPERATURE } from "../limits.js";
 import type { Band } from "./band.js";
 import { radiance, temperature } from "./exact.js";
 import * as pool from "./pool.js";
@@ -166,7 +166,7 @@ export class BandTable {
     return share > 0 && share <= 1 ? signal + (signal - l) * ((1 - share) / share) : NaN;
   }
 
-  /** `to[at + i] = T(SIGNAL[i])` for a run; NaN where the signal is not positive. Returns how many are NaN. */
+  /** `to[at + i] = T(SIGNAL[i])` for a run; NaN where the signal is not positive or T is none that a body has (and the signal then too). Returns how many are NaN. */
   temperatureInto(to: Float64Array, at: number, count: number): number {
     this.renew();
     const { lowest, highest, firstBucket, inverseAt } = this;
@@ -189,8 +189,11 @@ export class BandTable {
       const l = SIGNAL[i]!;
       if (l >= lowest && l < highest) continue;
       const t = temperature(this.band, l);
-      to[at + i] = t;
-      if (Number.isNaN(t)) bad++;
+      const isAnswer = t <= HIGHEST_ANSWER;
+      to[at + i] = isAnswer ? t : NaN;
+      if (isAnswer) continue;
+      SIGNAL[i] = NaN;
+      bad++;
     }
     return bad;
   }

@@ -1,4 +1,5 @@
 /** One reading with the uncertainties of its ten inputs: what both ways of propagating them start from. */
+import { RULES } from "../../data/rules.js";
 import type { Sensitivities } from "../correction/correct.js";
 import type { CompleteSettings, Settings } from "../correction/settings.js";
 import { completeSettings, requireTemperature } from "../correction/settings.js";
@@ -50,7 +51,7 @@ export const DISTRIBUTIONS = ["normal", "rectangular", "triangular"] as const;
 export type Distribution = (typeof DISTRIBUTIONS)[number];
 
 /** Uncertainty of a temperature [K] and of a fraction [-]; degrees of freedom [-]. */
-export const TEMPERATURE_UNCERTAINTY: Range = { min: 0, max: 1000 };
+export const TEMPERATURE_UNCERTAINTY: Range = { min: 0, max: RULES.temperature_uncertainty_most.value };
 export const FRACTION_UNCERTAINTY: Range = { min: 0, max: 1 };
 export const FREEDOM: Range = { min: 1 };
 
@@ -110,12 +111,28 @@ const NEEDED: readonly (readonly [InputName, keyof CompleteSettings & InputName]
   ["windowReflectance", "outerReflected"],
 ];
 
+/**
+ * An uncertainty as large as its fraction says that next to nothing of the object may get through. A reflectance alone may be 0.
+ * @throws INVALID
+ */
+function requireLessThanFraction(name: InputName, value: number, stated: number): void {
+  if (isTemperature(name) || name === "windowReflectance" || stated < value) return;
+  throw new GreybodyError({
+    code: "INVALID",
+    argument: uncertaintyOf(name),
+    given: stated,
+    allowed: { max: value, maxExcluded: true },
+    hint: { key: "uncertainties-exchanged" },
+  });
+}
+
 function completeInput(name: InputName, value: number, given: InputUncertainty | undefined): UncertainInput {
   const { stated = 0, distribution = "normal", freedom = Infinity } = given ?? {};
   const allowed = isTemperature(name) ? TEMPERATURE_UNCERTAINTY : FRACTION_UNCERTAINTY;
   const perCent = allowed === FRACTION_UNCERTAINTY && stated > 1 && stated <= 100;
-  const hint = perCent ? { key: "per-cent", values: { meant: stated / 100 } } : undefined;
-  requireInRange(uncertaintyOf(name), stated, allowed, hint);
+  const hint = perCent ? { key: "per-cent", values: { meant: stated / 100 } } : { key: "uncertainties-exchanged" };
+  requireInRange(uncertaintyOf(name), stated, allowed, stated > 0 ? hint : undefined);
+  requireLessThanFraction(name, value, stated);
   if (freedom !== Infinity) requireInRange("freedom", freedom, FREEDOM);
   return { name, value, stated, distribution, freedom, standard: standardUncertainty(stated, distribution) };
 }

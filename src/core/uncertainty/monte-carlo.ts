@@ -12,7 +12,7 @@ import type { Drawn, DrawOptions, Model } from "./propagate.js";
  * Corrected temperature of a reading with uncertain inputs, by drawing from their distributions: mean, standard deviation
  * and coverage interval [K]. Beside first order, because that fails where little of the signal is the object's own.
  * A draw is rejected, never moved, where an input cannot be (emissivity, a transmission or the reflectance outside 0 to 1) or
- * where no object gives the reading; the share is returned. A window's transmission and reflectance may exceed 1 together by
+ * where no object gives the reading, or only one above 10,000 °C; the share is returned. A window's transmission and reflectance may exceed 1 together by
  * chance: of a window that hardly emits it would be half the draws, and what is left would lie to one side.
  * Each reading starts anew from the seed: its answer hangs on itself alone, not on what stands beside it.
  * @throws as `completeReading`, `correct` (of the reading as it is) and `propagate`

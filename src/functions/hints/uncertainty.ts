@@ -11,5 +11,6 @@ export const UNCERTAINTY_HINTS: Hints = {
     "These correlations contradict each other: where two inputs go with a third, they go with each other too.",
   "temperature-of-uncertain": (w) =>
     `It is needed where ${w.number("input")} is uncertain: leave that uncertainty empty or give the temperature.`,
+  "uncertainties-exchanged": () => "So uncertain it tells nothing. Are inputs and uncertainties exchanged?",
   "all-exact": () => "An uncertainty above 0 is needed: what has none is taken as exact, and here all would be.",
 };

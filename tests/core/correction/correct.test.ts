@@ -180,13 +180,24 @@ describe("refusals", () => {
       const error = refusal(() => call(READING, closed, DEFAULT_BAND));
       expect(error).toMatchObject({ code: "NO_SOLUTION", argument: "apparent", hint: { key: "beyond-numbers" } });
     }
-    const little = correct(READING, { ...closed, windowTransmission: 1e-6 }, DEFAULT_BAND);
-    expect(little.temperature).toBeGreaterThan(1e5);
-    const out = { temperature: new Float64Array(2) };
-    const columns = { ...closed, windowTransmission: Float64Array.of(1e-320, 1e-6) };
-    expect(correctBlock(Float64Array.of(READING, READING), columns, DEFAULT_BAND, out)).toBe(1);
-    expect(out.temperature[0]).toBeNaN();
-    expect(Math.abs(out.temperature[1]! / little.temperature - 1)).toBeLessThan(1e-12);
+  });
+
+  // What any input may be is no less and no more than what comes out.
+  it("above 10,000 °C there is no object: refused alone and in a column, which keeps its other rows", () => {
+    const at = (emissivity: number): Settings => ({ emissivity, reflected: kelvin(30) });
+    for (const call of [correct, sensitivities]) {
+      const error = refusal(() => call(kelvin(62), at(1e-7), DEFAULT_BAND));
+      expect(error).toMatchObject({ code: "NO_SOLUTION", argument: "apparent", hint: { key: "beyond-temperatures" } });
+    }
+    const hottest = correct(kelvin(10000), at(1), DEFAULT_BAND).temperature;
+    expect(hottest).toBeCloseTo(kelvin(10000), 6);
+    const out = { temperature: new Float64Array(3) };
+    const emissivities = Float64Array.of(1, 1e-7, 1);
+    const readings = Float64Array.of(kelvin(10000), kelvin(62), kelvin(62));
+    expect(correctBlock(readings, { emissivity: emissivities, reflected: kelvin(30) }, DEFAULT_BAND, out)).toBe(1);
+    expect(out.temperature[0]).toBeCloseTo(kelvin(10000), 6);
+    expect(out.temperature[1]).toBeNaN();
+    expect(out.temperature[2]).toBeCloseTo(kelvin(62), 6);
   });
 
   it("a window may pass and reflect a rounding more than everything", () => {
