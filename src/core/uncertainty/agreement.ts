@@ -11,6 +11,17 @@ const DRAWS = 20_000;
 const MOST_DRAWS = 200_000;
 /** Draws wanted beyond the ends of the interval, so that they tell where it ends. */
 const BEYOND = 50;
+/** An end of the draws scatters by no more than this share of the expanded uncertainty, or nothing could be told from it. */
+const SCATTER = 0.02;
+
+/** Draws that tell both ends of an interval: a quantile scatters by √(p(1 − p)/n) over the density there. */
+function drawsFor(coverage: number): number {
+  const tail = (1 - coverage) / 2;
+  const factor = coverageFactor(coverage, Infinity);
+  const density = Math.exp(-0.5 * factor ** 2) / Math.sqrt(2 * Math.PI);
+  const told = (tail * (1 - tail)) / (density * factor * SCATTER) ** 2;
+  return Math.max(DRAWS, Math.ceil(BEYOND / (1 - coverage)), Math.ceil(told));
+}
 
 export interface Agreement {
   /**
@@ -30,7 +41,7 @@ export interface Agreement {
 
 /**
  * Compares the interval of first order with that of draws, both without regard to degrees of freedom; undefined where the
- * coverage is so near to 1 that too many draws would be needed. Pure: the draws are the same each time.
+ * coverage is so near to 1, or to 0, that too many draws would be needed. Pure: the draws are the same each time.
  * Source: JCGM 101:2008, clause 8, with a tolerance of 10 % instead of digits.
  */
 export function agreement(
@@ -39,7 +50,7 @@ export function agreement(
   coverage: number,
   band: Band,
 ): Agreement | undefined {
-  const draws = Math.max(DRAWS, Math.ceil(BEYOND / (1 - coverage)));
+  const draws = drawsFor(coverage);
   if (draws > MOST_DRAWS || found.combined === 0) return undefined;
   const reach = coverageFactor(coverage, Infinity) * found.combined;
   try {

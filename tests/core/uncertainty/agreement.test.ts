@@ -52,6 +52,13 @@ test("most draws without an answer: rejected", () => {
   expect(found).toMatchObject({ verdict: "rejected", low: NaN, high: NaN });
 });
 
+test("ends close to the middle take more draws to tell, too close they are not checked", () => {
+  const reading = readingOf(0.9, { stated: 0.01 });
+  // 20 %: 0.2533 u to each side, where the density is 0.3863/u (tables): √(0.4·0.6/n) over both is 0.02 at 62,700 draws.
+  expect(Math.abs((check(reading, 0.2)?.draws ?? 0) / 62_700 - 1)).toBeLessThan(0.01);
+  expect(check(reading, 0.05)).toBeUndefined();
+});
+
 test("a coverage nearer to 1 takes more draws, one too near is not checked", () => {
   const reading = readingOf(0.9, { stated: 0.01 });
   expect(check(reading, 0.95)?.draws).toBe(20_000);
