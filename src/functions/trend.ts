@@ -1,6 +1,8 @@
 import { GreybodyError, requireInRange } from "../core/errors.js";
+import { DATE } from "../core/plan/calendar.js";
 import { crossing, crossingEnd } from "../core/trend/crossing.js";
-import { DAY, trend, TREND_VALUE } from "../core/trend/trend.js";
+import { isYear, trend, TREND_VALUE } from "../core/trend/trend.js";
+import type { Trend } from "../core/trend/trend.js";
 import type { ArgumentSpec, CellError, FunctionSpec, Input } from "./contract.js";
 import { defineCells } from "./lift.js";
 import { gridOf, readNumbers } from "./read.js";
@@ -19,7 +21,7 @@ const DATES = series({
   name: "dates",
   quantity: "date",
   help: "dates of the values, in any order; pairs with an empty cell are left out",
-  range: DAY,
+  range: DATE,
   zeroIsBlank: true,
 });
 const VALUES = series({
@@ -64,6 +66,15 @@ function readPairs(inputs: readonly Input[]): Pairs | CellError {
   return { dates: whole.map((k) => dates[k]!), values: whole.map((k) => values[k]!) };
 }
 
+/** The verdict; with a limit also whether the line has passed it by the last date. */
+function verdictOn(found: Trend, last: number, limit: number | undefined): string {
+  const { verdict, line, start } = found;
+  if (limit === undefined) return verdict;
+  const end = line.level + line.slope * (last - line.middle);
+  const isPast = verdict === "rising" ? end >= limit : verdict === "falling" && start > limit && end <= limit;
+  return isPast ? `${verdict}, limit passed` : verdict;
+}
+
 export const TREND: FunctionSpec = defineCells({
   name: "TREND",
   topic: "Trend and plan",
@@ -75,14 +86,14 @@ export const TREND: FunctionSpec = defineCells({
     {
       name: "limit",
       quantity: "number",
-      help: "value whose date is wanted, in the unit of values; needed for a crossing",
+      help: "value whose date is wanted, in the unit of values; needed for a crossing; a verdict then tells whether it has been passed",
       optional: true,
       range: TREND_VALUE,
     },
     {
       name: "show",
       quantity: "text",
-      help: "slope and its expanded uncertainty per year, value at the first date, date the limit is reached with its earliest and latest, or the verdict",
+      help: "slope and its expanded uncertainty per year, value at the first date, date the limit is reached (none where the slope is no change beyond its uncertainty) with its earliest and latest, or the verdict",
       optional: true,
       default: "slope",
       choices: SHOWS,
@@ -96,8 +107,13 @@ export const TREND: FunctionSpec = defineCells({
     const show = values.text("show");
     const limit = values.optional("limit");
     if (limit !== undefined) requireInRange("limit", limit, TREND_VALUE);
+    // A day of 1901 would do for the line, but no survey is of that day.
+    for (const date of pairs.dates) {
+      requireInRange("dates", date, DATE, { key: isYear(date) ? "trend-years" : "trend-dates" });
+    }
     const found = trend(pairs.dates, pairs.values, values.number("coverage"));
-    if (show === "slope" || show === "uncertainty" || show === "start" || show === "verdict") return found[show];
+    if (show === "slope" || show === "uncertainty" || show === "start") return found[show];
+    if (show === "verdict") return verdictOn(found, Math.max(...pairs.dates), limit);
     if (limit === undefined) {
       throw new GreybodyError({ code: "NOT_GIVEN", argument: "limit", hint: { key: "trend-limit-needed" } });
     }

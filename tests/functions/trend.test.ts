@@ -62,6 +62,28 @@ describe("GREY.TREND", () => {
     expect(show("verdict", { ...doubtful, coverage: 0.99 })).toBe("no change beyond uncertainty");
   });
 
+  it("says of a limit whether it has been passed", () => {
+    expect(show("verdict", { limit: 20 })).toBe("rising");
+    expect(show("verdict", { limit: 16 })).toBe("rising, limit passed");
+    expect(show("verdict", { limit: 10 })).toBe("rising, limit passed");
+    const falling = { values: RISING.map(([value = 0]) => [30 - value]) };
+    expect(show("verdict", { ...falling, limit: 15 })).toBe("falling, limit passed");
+    // Below a limit from above all along, or on the way to it.
+    for (const limit of [20, 12]) expect(show("verdict", { ...falling, limit })).toBe("falling");
+    expect(show("verdict", { values: SCATTERED, limit: 11 })).toBe("no change beyond uncertainty");
+  });
+
+  it("refuses days on which no survey was, as NEXT_DUE does", () => {
+    const exchanged = { dates: RISING, values: DATES };
+    expect(message("slope", exchanged)).toMatch(
+      /^dates: 12 cannot be\. Allowed: 29221 to 109574\. .*Are dates and values exchanged\?$/,
+    );
+    expect(code("slope", { dates: [[29220], ...DATES.slice(1)] })).toBe("#VALUE!");
+    expect(code("slope", { dates: [[29221], ...DATES.slice(1)] })).toBe("answers");
+    expect(code("slope", { dates: [...DATES.slice(1), [109574]] })).toBe("answers");
+    expect(code("slope", { dates: [...DATES.slice(1), [109575]] })).toBe("#VALUE!");
+  });
+
   it("refuses in words what has no slope", () => {
     const three = { dates: DATES.slice(0, 2), values: RISING.slice(0, 2) };
     expect(message("slope", three)).toBe("2 dated values: a slope with its uncertainty takes at least 3.");
@@ -93,11 +115,15 @@ describe("GREY.TREND", () => {
 
   it("open ends of a crossing are said in words", () => {
     const given = { values: SCATTERED };
-    expect(show("crossing", given)).toBeGreaterThan(45730);
-    expect(show("crossing_low", given)).toBeLessThan(Number(show("crossing", given)));
+    // A slope of 0 to 1.3 K a year: the line itself would be on 20 in a distant year, which is no date to plan by.
+    expect(message("crossing", given)).toMatch(
+      /^No date: the slope of 0\.\d+ a year is no change beyond its uncertainty of 2\.\d+\./,
+    );
+    expect(code("crossing", given)).toBe("#N/A");
+    expect(show("crossing_low", given)).toBeGreaterThan(45730);
     expect(message("crossing_high", given)).toMatch(/^No latest date: within its uncertainty the slope may be 0/);
     expect(message("crossing", { limit: 10 })).toMatch(
-      /^The line starts at 12\.0\d+ and does not come to the limit of 10/,
+      /^The limit of 10 has been passed already, or is moved away from: the line starts at 12\.0\d+ and rises\.$/,
     );
     expect(message("crossing", { values: DATES.map(() => [12]) })).toBe(
       "The line is level: it never reaches the limit.",

@@ -1,17 +1,28 @@
 import { requireInRange } from "../errors.js";
-import { DAY, refused, TREND_VALUE } from "./trend.js";
+import { DAY, refused, TREND_VALUE, YEAR } from "./trend.js";
 import type { TrendLine } from "./trend.js";
 
 /**
  * Date on which the line reaches a limit, at or after the first date.
- * @throws INVALID "limit"; REFUSED where the line is level, reached the limit before the first date, or does so only
- * beyond the last date that a sheet has
+ * @throws INVALID "limit"; REFUSED where the slope is no change beyond its uncertainty, so that the date hangs on scatter
+ * alone; where the line is past the limit from the first date on, or moves away from it; where it reaches it only beyond
+ * the last date that a sheet has
  */
 export function crossing(line: TrendLine, limit: number): number {
   requireInRange("limit", limit, TREND_VALUE);
   if (line.slope === 0) throw refused("trend-level", {});
+  if (Math.abs(line.slope) <= line.slopeU) {
+    throw refused("trend-no-change", { slope: line.slope * YEAR, uncertainty: line.slopeU * YEAR });
+  }
+  return meeting(line, limit);
+}
+
+/** The date alone, whatever the slope's uncertainty. */
+function meeting(line: TrendLine, limit: number): number {
   const date = line.middle + (limit - line.level) / line.slope;
-  if (date < line.first - 1e-6) throw refused("trend-behind", { limit, start: startOf(line) });
+  if (date < line.first - 1e-6) {
+    throw refused("trend-behind", { limit, start: startOf(line), way: line.slope > 0 ? "rises" : "falls" });
+  }
   return inCalendar(Math.max(date, line.first));
 }
 
@@ -27,11 +38,13 @@ function inCalendar(date: number): number {
  * line, not one more reading, has the value of the limit. All dates d from the middle belong to it with
  *   (level + slope·d − limit)² ≤ levelU² + slopeU²·d².
  * It is open where the slope does not exceed its uncertainty: then the limit may never be reached.
- * @throws as `crossing`; REFUSED where that end is open
+ * @throws as `crossing`, but for a slope that is no change: then one end may still be there; REFUSED where that end is open
  * Source: Fieller 1954 (ratio of two means), as inverse prediction from a line.
  */
 export function crossingEnd(line: TrendLine, limit: number, end: "low" | "high"): number {
-  const date = crossing(line, limit);
+  requireInRange("limit", limit, TREND_VALUE);
+  if (line.slope === 0) throw refused("trend-level", {});
+  const date = meeting(line, limit);
   const { slope, levelU, slopeU, level, middle } = line;
   const away = limit - level;
   // (slope² − slopeU²)·d² − 2·slope·away·d + away² − levelU² = 0

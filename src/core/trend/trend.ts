@@ -1,4 +1,4 @@
-import { GreybodyError, requireInRange } from "../errors.js";
+import { GreybodyError, inRange, requireInRange } from "../errors.js";
 import type { Range } from "../errors.js";
 import { COVERAGE, coverageFactor } from "../uncertainty/coverage.js";
 import { leastSquares } from "./least-squares.js";
@@ -55,7 +55,6 @@ export function trend(dates: readonly number[], values: readonly number[], cover
   const first = dates.reduce((least, date) => Math.min(least, date));
   const last = dates.reduce((most, date) => Math.max(most, date));
   if (first === last) throw refused("trend-one-date", { count });
-  const isYear = (date: number): boolean => Number.isInteger(date) && date >= YEARS.min! && date <= YEARS.max!;
   if (dates.every(isYear)) {
     throw new GreybodyError({ code: "INVALID", argument: "dates", given: first, hint: { key: "trend-years" } });
   }
@@ -76,6 +75,11 @@ export function trend(dates: readonly number[], values: readonly number[], cover
     verdict: Math.abs(slope) > line.slopeU ? (slope > 0 ? "rising" : "falling") : "no change beyond uncertainty",
     line,
   };
+}
+
+/** Whether a date is rather a year, typed for a day. */
+export function isYear(date: number): boolean {
+  return Number.isInteger(date) && inRange(date, YEARS);
 }
 
 export function refused(key: string, values: Readonly<Record<string, number | string>>): GreybodyError {

@@ -8,8 +8,12 @@ export const TREND_HINTS: Hints = {
   "trend-years": () => "These look like years: dates are wanted, as Excel counts days (2026-03-01 is 46082).",
   "trend-limit-needed": () => "When a limit is reached cannot be told without it.",
   "trend-level": () => "The line is level: it never reaches the limit.",
+  "trend-dates": () =>
+    "Dates are days from 1980-01-01 (29221) to 2199-12-31 (109574), as Excel counts them. Are dates and values exchanged?",
+  "trend-no-change": (w) =>
+    `No date: the slope of ${w.number("slope")} a year is no change beyond its uncertainty of ${w.number("uncertainty")}. The earliest date (crossing_low) may be there all the same.`,
   "trend-behind": (w) =>
-    `The line starts at ${w.number("start")} and does not come to the limit of ${w.number("limit")} from then on: it was past it already, or moves away from it.`,
+    `The limit of ${w.number("limit")} has been passed already, or is moved away from: the line starts at ${w.number("start")} and ${w.number("way")}.`,
   "trend-beyond-calendar": () => "The limit is reached later than the year 9999, with which Excel's dates end.",
   "trend-open-low": () =>
     "No earliest date: within its uncertainty the slope may be 0, and the line on the limit at any time.",
