@@ -14,6 +14,7 @@ import { goFarByKey } from "./edit/far-keys.js";
 import { type FirstSay, takeFirstSay } from "./edit/first-say.js";
 import { askBeforeLeaving } from "./edit/leaving.js";
 import { lockWorkedOutCells } from "./edit/locks.js";
+import { guardMoves } from "./edit/moving.js";
 import { normaliseWrites } from "./edit/normalise.js";
 import { spareLockedCells } from "./edit/pasting.js";
 import { settleTables } from "./edit/settle.js";
@@ -126,6 +127,7 @@ function hostPort(
 function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {
   lockWorkedOutCells(book, say);
   spareLockedCells(book, firstSay, say);
+  guardMoves(book, firstSay, say);
   normaliseWrites(book, firstSay, (unresolved) => {
     say(`Not found: ${unresolved.join(", ")}. Table and column names are those of the headings.`);
   });

@@ -19,7 +19,10 @@ export type SheetDescription = FormSheet | TableSheet | NotesSheet;
 
 interface SheetBase {
   readonly name: string;
-  /** Lines above the content: title first. A line may be a formula. */
+  /**
+   * Lines above the content: title first. A line may be a formula. On a table's sheet they stand in the first column that
+   * is not frozen: from a frozen one they would run over its edge and, scrolled, be cut in the middle of a word.
+   */
   readonly heading: readonly string[];
 }
 

@@ -33,6 +33,58 @@ describeInBrowser("What may be typed where", () => {
     await page.press("Control+z");
   });
 
+  const cut = async (from: string, to: string): Promise<void> => {
+    await page.select(from);
+    await page.press("Control+x");
+    await page.page.waitForTimeout(300);
+    await page.select(to);
+    await page.press("Control+v");
+    await page.page.waitForTimeout(200);
+    await page.settled();
+  };
+
+  test("what was cut is pasted neither over headings nor over what is worked out, and neither is cut away", async () => {
+    const before = await page.shown(["C4", "C5", "G5", "G6"]);
+    await cut("C5", "C4");
+    expect(await page.status()).toContain("headings are fixed");
+    await cut("C5", "G6");
+    expect(await page.status()).toContain('"Rise" is worked out');
+    await cut("C4", "K20");
+    expect(await page.status()).toContain("headings are fixed");
+    await cut("G5", "K20");
+    expect(await page.status()).toContain('"Rise" is worked out');
+    expect(await page.shown(["C4", "C5", "G5", "G6", "K20"])).toEqual([...before, ""]);
+  });
+
+  test("what was cut leaves the sheet's own looks behind: a number typed there is shown as before", async () => {
+    await cut("D5", "D8");
+    expect(await page.shown(["D5", "D8"])).toEqual(["", "40.0"]);
+    await page.type("D5", "40");
+    expect(await page.shown(["D5"])).toEqual(["40.0"]);
+    await page.press("Control+z");
+    await page.press("Control+z");
+    expect(await page.shown(["D5", "G5"])).toEqual(["40.0", "1.5"]);
+  });
+
+  test("a whole column drawn elsewhere takes no formula of the sheet along", async () => {
+    await page.select("C5");
+    for (let row = 6; row <= 8; row++) await page.press("Shift+ArrowDown");
+    const formula = (await page.cell("G5")).formula;
+    const [from, to] = await page.page.evaluate(() => ["C6", "D6"].map((at) => globalThis.greybody!.box(at)!));
+    await page.page.mouse.move(from!.x + 0.5, from!.y + 12);
+    await page.page.mouse.down();
+    await page.page.mouse.move(from!.x + 20, from!.y + 12, { steps: 4 });
+    await page.page.mouse.move(to!.x + 30, to!.y + 12, { steps: 6 });
+    await page.page.mouse.up();
+    await page.page.waitForTimeout(200);
+    await page.settled();
+    expect(await page.shown(["C6", "D6"])).toEqual(["", "58.0"]);
+    expect((await page.cell("G5")).formula).toBe(formula);
+    await page.press("Control+z");
+    expect(await page.shown(["C6", "D6", "G6"])).toEqual(["58.0", "41.0", "17.0"]);
+    expect((await page.cell("G5")).formula).toBe(formula);
+  });
+
   test("choices by keyboard: Alt+Down, arrows, Enter; Escape leaves", async () => {
     await page.select("B5");
     expect(await page.status()).toContain("Alt+↓ shows the choices");

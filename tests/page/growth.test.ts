@@ -26,7 +26,7 @@ describeInBrowser("A table grows with what is typed, and every spill and formula
     await page.type("C9", "77.0");
     await page.type("D9", "40");
     expect(await page.shown(rises(6))).toEqual(["1.5", "17.0", "29.8", "-0.5", "37.0", ""]);
-    expect(await page.shown(["H9", "I9", "A2"])).toEqual(["█ 4 of 4", "yes", "Rows: 5"]);
+    expect(await page.shown(["H9", "I9", "B2"])).toEqual(["█ 4 of 4", "yes", "Rows: 5"]);
     // 41.5 + 58 + 70.25 + 30 + 77 = 276.75, on this sheet, on another, and as the mean of the column.
     expect((await page.cell("B5", "Job")).value).toBeCloseTo(276.75, 9);
     expect((await page.cell("K1")).value).toBeCloseTo(55.35, 9);
@@ -37,7 +37,7 @@ describeInBrowser("A table grows with what is typed, and every spill and formula
     await page.press("Control+z", "Control+z", "Control+z");
     expect(await page.table()).toEqual({ first: 5, last: 8 });
     expect(await page.shown(rises(5))).toEqual(["1.5", "17.0", "29.8", "-0.5", ""]);
-    expect(await page.shown(["A9", "C9", "A2"])).toEqual(["", "", "Rows: 4"]);
+    expect(await page.shown(["A9", "C9", "B2"])).toEqual(["", "", "Rows: 4"]);
     expect((await page.cell("K1")).formula).toBe("=AVERAGE(C5:C8)");
     expect((await page.cell("B5", "Job")).value).toBeCloseTo(199.75, 9);
     await page.press("Control+y", "Control+y");
@@ -56,20 +56,20 @@ describeInBrowser("A table grows with what is typed, and every spill and formula
     const row = (at: number): string => `Item ${at}\tfine\t${at}.0\t40`;
     await page.paste("A9", [row(9), row(10), row(11)].join("\n"));
     expect(await page.table()).toEqual({ first: 5, last: 11 });
-    expect(await page.shown(["G11", "A2"])).toEqual(["-29.0", "Rows: 7"]);
+    expect(await page.shown(["G11", "B2"])).toEqual(["-29.0", "Rows: 7"]);
     await page.press("Control+z");
     expect(await page.table()).toEqual({ first: 5, last: 8 });
-    expect(await page.shown(["A9", "G9", "A2"])).toEqual(["", "", "Rows: 4"]);
+    expect(await page.shown(["A9", "G9", "B2"])).toEqual(["", "", "Rows: 4"]);
 
     await page.paste("A9", Array.from({ length: 492 }, (_, index) => row(9 + index)).join("\n"));
     expect(await page.table()).toEqual({ first: 5, last: 500 });
     const full = ["460.0", "Rows: 496"];
-    expect(await page.becomes(["G500", "A2"], full)).toEqual(full);
+    expect(await page.becomes(["G500", "B2"], full)).toEqual(full);
     await page.type("C501", "600");
     await page.type("D501", "100");
     expect(await page.table()).toEqual({ first: 5, last: 501 });
     const one = ["500.0", "█ 4 of 4", "Rows: 497"];
-    expect(await page.becomes(["G501", "H501", "A2"], one)).toEqual(one);
+    expect(await page.becomes(["G501", "H501", "B2"], one)).toEqual(one);
   });
 
   test("whole rows pasted with what was worked out: only what is typed goes in", async () => {

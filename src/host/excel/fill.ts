@@ -13,8 +13,9 @@ const points = 0.75;
 
 /** The lines above, and the formulas of the computed columns: both name what the other sheets hold. */
 export function fillFormulas(sheet: Excel.Worksheet, plan: SheetPlan, tables: readonly TableInfo[]): void {
+  const beside = plan.sheet.kind === "table" ? plan.sheet.frozenColumns : 0;
   plan.sheet.heading.forEach((line, row) => {
-    const cell = sheet.getRangeByIndexes(row, 0, 1, 1);
+    const cell = sheet.getRangeByIndexes(row, beside, 1, 1);
     cell.formulas = [
       [isFormula(line) ? excelFormula(line, tables, tableOn(tables, plan.name)).formula : written(line)],
     ];

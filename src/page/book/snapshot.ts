@@ -67,8 +67,9 @@ function sheetData(
       set(row, column, { v: text, t: CellValueType.STRING, s: styleId(style) });
     },
   };
+  const beside = sheet.kind === "table" ? sheet.sheet.frozenColumns : 0;
   sheet.sheet.heading.forEach((line, row) => {
-    writer.put(row, 0, line, row === 0 ? titleStyle : headingStyle);
+    writer.put(row, beside, line, row === 0 ? titleStyle : headingStyle);
   });
   const shape = fill(sheet, writer);
   return {

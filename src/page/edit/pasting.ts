@@ -10,20 +10,20 @@ import type { FirstSay } from "./first-say.js";
 import { contentLock } from "./lock-rules.js";
 
 export function spareLockedCells(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {
-  let pasting = false;
+  let target: { sheetId: string; rows: readonly number[]; columns: readonly number[] } | undefined;
   book.injector.get(ISheetClipboardService).addClipboardHook({
     id: "greybody-locks",
     priority: 100,
-    onBeforePaste: () => {
-      pasting = true;
+    onBeforePaste: ({ subUnitId, range }) => {
+      target = { sheetId: subUnitId, rows: range.rows, columns: range.cols };
       return true;
     },
     onAfterPaste: () => {
-      pasting = false;
+      target = undefined;
     },
   });
   firstSay.add((info) => {
-    if (!pasting || info.id !== SetRangeValuesMutation.id) return;
+    if (target === undefined || info.id !== SetRangeValuesMutation.id) return;
     const params = info.params as ISetRangeValuesMutationParams;
     let spared = 0;
     for (const [row, cells] of Object.entries(params.cellValue ?? {})) {
@@ -33,7 +33,8 @@ export function spareLockedCells(book: LiveBook, firstSay: FirstSay, say: (messa
         if (contentLock(book, params.subUnitId, { startRow: r, endRow: r, startColumn: c, endColumn: c }) === undefined)
           continue;
         delete (cells as Record<string, Nullable<ICellData>>)[column];
-        spared++;
+        // Formulas that the grid would have follow what was cut are spared too, and nobody's paste.
+        if (target.sheetId === params.subUnitId && target.rows.includes(r) && target.columns.includes(c)) spared++;
       }
     }
     if (spared > 0) say("Pasted, but for the cells that the sheet works out and its headings: those stay as they are.");

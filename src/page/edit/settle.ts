@@ -4,7 +4,7 @@
  * own undo step. Why: the engine knows A1 ranges only, and a range that stays behind would drop the last row silently.
  */
 import { CommandType, type ICommandInfo, RedoCommand, UndoCommand } from "@univerjs/core";
-import { RemoveRowByRangeCommand, RemoveRowCommand } from "@univerjs/sheets";
+import { MoveRangeCommand, RemoveRowByRangeCommand, RemoveRowCommand } from "@univerjs/sheets";
 import { SetSheetTableMutation } from "@univerjs/sheets-table";
 import type { TableLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
@@ -20,6 +20,8 @@ const structural: readonly string[] = [
   RemoveRowCommand.id,
   RemoveRowByRangeCommand.id,
   "sheet.command.move-rows",
+  // The grid lets formulas follow what is drawn elsewhere: a whole column of readings, say, into the next.
+  MoveRangeCommand.id,
 ];
 
 export function settleTables(book: LiveBook): void {
