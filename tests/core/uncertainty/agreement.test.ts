@@ -42,12 +42,13 @@ test("one rectangle: the draws end before 1.96 u, first order is on the safe sid
 });
 
 test("most draws without an answer: rejected", () => {
-  const air = { airTransmission: 0.5, outerAirTransmission: 0.5, airTemp: kelvin(20) };
-  const u = { stated: 1 };
+  // At the end of its range half the draws of an input cannot be; of four such inputs 15 in 16.
+  const ends = { emissivity: 1, airTransmission: 1, windowTransmission: 1, outerAirTransmission: 1 };
+  const u = { stated: 0.001 };
   const found = check({
     apparent: kelvin(58),
-    settings: { emissivity: 0.5, reflected: kelvin(22), ...air },
-    uncertainties: { emissivity: u, airTransmission: u, outerAirTransmission: u },
+    settings: { reflected: kelvin(22), airTemp: kelvin(20), windowTemp: kelvin(25), ...ends },
+    uncertainties: { emissivity: u, airTransmission: u, windowTransmission: u, outerAirTransmission: u },
   });
   expect(found).toMatchObject({ verdict: "rejected", low: NaN, high: NaN });
 });
