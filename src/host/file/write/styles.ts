@@ -35,6 +35,7 @@ export class Styles {
   private readonly formats = new Registry();
   private readonly cells = new Registry();
   private readonly looks = new Registry();
+  private readonly known = new WeakMap<CellStyle, number>();
 
   /** @param ordinary the look of cells that have none */
   constructor(ordinary: CellStyle) {
@@ -46,6 +47,12 @@ export class Styles {
 
   /** The number by which a cell names its look. */
   index(style: CellStyle): number {
+    let index = this.known.get(style);
+    if (index === undefined) this.known.set(style, (index = this.newIndex(style)));
+    return index;
+  }
+
+  private newIndex(style: CellStyle): number {
     const font = this.fonts.place(fontOf(style));
     const fill = style.fill === undefined ? 0 : this.fills.place(fillOf(style.fill));
     const border = this.borders.place(borderOf(style.border ?? {}));

@@ -1,0 +1,36 @@
+/**
+ * `npm run workbooks`: makes the workbooks in workbooks/ by the command line, as anybody can. With --built the command
+ * line is taken as it stands; --to FOLDER writes them elsewhere.
+ */
+import { spawnSync } from "node:child_process";
+import { rmSync } from "node:fs";
+import path from "node:path";
+import { parseArgs } from "node:util";
+import { withBuildLock } from "./freshness.mjs";
+import { build } from "./make.mjs";
+import { inRoot } from "./paths.mjs";
+
+/** Each file with what follows `greybody new`. */
+const workbooks = {
+  "demo-route.xlsx": ["demo-route"],
+  "route.xlsx": ["route"],
+  "route-F.xlsx": ["route", "--units", "F"],
+  "mechanical-route.xlsx": ["mechanical-route"],
+};
+
+const { values } = parseArgs({ options: { to: { type: "string" }, built: { type: "boolean", default: false } } });
+const folder = values.to ?? inRoot("workbooks");
+try {
+  if (!values.built) await withBuildLock(() => build(["cli"]));
+  for (const [name, args] of Object.entries(workbooks)) {
+    const file = path.join(folder, name);
+    rmSync(file, { force: true });
+    const { status } = spawnSync(process.execPath, [inRoot("dist/cli.js"), "new", ...args, "-o", file], {
+      stdio: "inherit",
+    });
+    if (status !== 0) throw new Error(`${name} was not made`);
+  }
+} catch (error) {
+  console.error(`The workbooks could not be made: ${error.message}`);
+  process.exitCode = 1;
+}
