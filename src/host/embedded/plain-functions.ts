@@ -11,7 +11,7 @@ export interface PlainFunction {
   readonly evaluate: (args: readonly PlainArgument[]) => Cell | Grid;
 }
 
-export const isGrid = (value: unknown): value is Grid => Array.isArray(value);
+const isGrid = (value: unknown): value is Grid => Array.isArray(value);
 
 /** Plain functions as the engine calls them. */
 export function plainExecutors(functions: readonly PlainFunction[]): BaseFunction[] {

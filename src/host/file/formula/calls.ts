@@ -1,6 +1,6 @@
 /** Calls that the engine reads otherwise than a worksheet, written so that it does not, or doubted. */
-import { COPY, DOUBT, FORMATTED, NO_PATTERN, ONLY_NUMBER, SOUGHT } from "../worksheet/functions.js";
-import { WHOLE } from "../worksheet/criteria.js";
+import { COPY, DOUBT, FORMATTED, NO_PATTERN, ONLY_NUMBER, SOUGHT } from "../worksheet/helpers.js";
+import { WHOLE } from "../worksheet/helpers.js";
 import type { Area } from "./areas.js";
 import type { Context } from "./context.js";
 import { isWhole } from "./places.js";
@@ -104,6 +104,12 @@ export function writeCall(writer: CallWriter, call: Call, context: Context): str
       // The engine works in its own memory of the range.
       if (context.mode !== "V" || name.startsWith("SORT")) args[0] = `${COPY}(${args[0] ?? ""})`;
       return write();
+    case "MODE":
+    case "MODE.SNGL": {
+      const area = args.length === 1 ? areaAt(writer, call, 0) : undefined;
+      const isRange = area && (area.startRow !== area.endRow || area.startColumn !== area.endColumn);
+      return isRange ? write() : doubted(`${name} of what is no plain range`);
+    }
     case "SEARCH":
       args[0] = `${NO_PATTERN}(${args[0] ?? ""})`;
       return write();

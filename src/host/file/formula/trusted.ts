@@ -2,7 +2,7 @@
 import table from "./trusted.json";
 
 /**
- * What an argument takes: v one value as it is, n one number, s one text, b true or false, x what TEXT shows,
+ * What an argument takes: v one value as it is, n one number, d a day, s one text, b true or false, x what TEXT shows,
  * r a range or an array as it is, m one of which all have to be numbers, t a range of texts, a an expression worked out for arrays, i what the call itself
  * stands for. The last letter, or a group in parentheses, holds for all further arguments. Each function is supported
  * by the corpus of real workbooks or by a second engine (tests).

@@ -1,5 +1,5 @@
 /** Writes a formula's tree as the engine is to read it: what it misreads is written in another way of the same meaning. */
-import { NUMBERS, AS_NUMBER, AS_SHOWN, AS_TEXT, AS_TRUTH, NOT } from "../worksheet/functions.js";
+import { NUMBERS, AS_DAY, AS_NUMBER, AS_SHOWN, AS_TEXT, AS_TRUTH, NOT } from "../worksheet/helpers.js";
 import { writeCall } from "./calls.js";
 import type { CallWriter } from "./calls.js";
 import { argumentContext, operandOf } from "./context.js";
@@ -123,6 +123,8 @@ function wrapped(text: string, items: readonly Item[], letter: string): string {
       return isComparison || kind === "number" || (items.length === 1 && isBoolean(items[0]))
         ? text
         : `${AS_TRUTH}(${text})`;
+    case "d":
+      return `${AS_DAY}(${text})`;
     case "m":
       return `${NUMBERS}(${text})`;
     case "x":

@@ -6,6 +6,8 @@ import { plainMessage } from "../../plain-messages.js";
 /** Tells why a result would not be trusted. */
 export type Doubt = (reason: string) => void;
 
+export const isGrid = (value: unknown): value is Grid => Array.isArray(value);
+
 export const errorCell = (error: CellError["error"]): CellError => ({ error, message: plainMessage(error) });
 
 const PLAIN_NUMBER = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(%?)\s*$/i;

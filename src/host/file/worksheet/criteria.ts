@@ -2,8 +2,8 @@
 import type { Cell, Grid } from "../../../functions/contract.js";
 import { isCellError } from "../../../functions/contract.js";
 import type { PlainArgument, PlainFunction } from "../../embedded/plain-functions.js";
-import { isGrid } from "../../embedded/plain-functions.js";
-import { errorCell, numberInText } from "./coerce.js";
+import { WHOLE } from "./helpers.js";
+import { errorCell, numberInText, isGrid } from "./coerce.js";
 import type { Doubt } from "./coerce.js";
 
 type Matches = (cell: Cell) => boolean;
@@ -83,9 +83,6 @@ function patternOf(text: string): RegExp {
   });
   return new RegExp(`^${source}$`, "iu");
 }
-
-/** Names under which COUNTIF and COUNTIFS stand where they read a whole column or row: what they would count beyond the used cells is doubted. */
-export const WHOLE = "RECALC.WHOLE.";
 
 type Fold = (values: readonly Cell[]) => Cell;
 const numbers = (values: readonly Cell[]): number[] => values.filter((one) => typeof one === "number");

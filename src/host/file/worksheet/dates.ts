@@ -45,6 +45,11 @@ function monthLength(year: number, month: number): number {
   return new Date(Date.UTC(year, month, 0)).getUTCDate();
 }
 
+export function isEndOfFebruary(count: number): boolean {
+  const found = dayOf(count);
+  return found?.month === 2 && found.day === monthLength(found.year, 2);
+}
+
 type Numeric = (numbers: readonly number[]) => number | undefined;
 
 /** A function of whole numbers, cell by cell of its first argument. */

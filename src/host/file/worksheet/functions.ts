@@ -2,29 +2,29 @@
 import type { Cell, CellError, Grid } from "../../../functions/contract.js";
 import { isCellError } from "../../../functions/contract.js";
 import type { PlainArgument, PlainFunction } from "../../embedded/plain-functions.js";
-import { isGrid } from "../../embedded/plain-functions.js";
-import { asNumber, asText, asTruth, each, errorCell } from "./coerce.js";
+import { asNumber, asText, asTruth, each, errorCell, isGrid } from "./coerce.js";
 import type { Doubt } from "./coerce.js";
 import { columnLetters } from "../../embedded/structured.js";
 import { MOST_COLUMNS, MOST_ROWS } from "../formula/segments.js";
+import {
+  AS_NUMBER,
+  AS_TEXT,
+  AS_TRUTH,
+  AS_SHOWN,
+  NOT,
+  SOUGHT,
+  ONLY_NUMBER,
+  NO_PATTERN,
+  AS_DAY,
+  COPY,
+  NUMBERS,
+  FORMATTED,
+  DOUBT,
+} from "./helpers.js";
 import { criteriaFunctions } from "./criteria.js";
-import { dateFunctions } from "./dates.js";
+import { dateFunctions, isEndOfFebruary } from "./dates.js";
 import { numberFunctions } from "./numbers.js";
 import { pairFunctions } from "./pairs.js";
-
-/** What prepared formulas wrap arguments in. */
-export const AS_NUMBER = "RECALC.NUMBER";
-export const AS_TEXT = "RECALC.TEXT";
-export const AS_TRUTH = "RECALC.TRUTH";
-export const AS_SHOWN = "RECALC.SHOWN";
-export const NOT = "RECALC.NOT";
-export const SOUGHT = "RECALC.SOUGHT";
-export const ONLY_NUMBER = "RECALC.ONLY.NUMBER";
-export const NO_PATTERN = "RECALC.NO.PATTERN";
-export const COPY = "RECALC.COPY";
-export const NUMBERS = "RECALC.NUMBERS";
-export const FORMATTED = "RECALC.FORMATTED";
-export const DOUBT = "RECALC.DOUBT";
 
 /** What a value that is doubted gives: an error that goes through a formula wherever the value would be used. */
 const DOUBTED: CellError = { error: "#N/A", message: "doubted" };
@@ -90,6 +90,19 @@ function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): Pl
           return cell;
         }),
     },
+    {
+      name: AS_DAY,
+      evaluate: ([value]) =>
+        each(value, (cell) => {
+          const day = asNumber(cell, doubt);
+          if (typeof day !== "number") return day;
+          const whole = Math.floor(day);
+          if (whole < FIRST_SURE_DAY) doubt("days before March 1900");
+          // Programs take it for the 30th or not.
+          else if (isEndOfFebruary(whole)) doubt("the last day of a February");
+          return whole;
+        }),
+    },
     // What the engine would change in its own memory of a range.
     { name: COPY, evaluate: ([value]) => each(value, (cell) => cell) },
     {
@@ -144,7 +157,7 @@ function formatted(text: PlainArgument, shown: PlainArgument, doubt: Doubt): Cel
     return line[line.length === 1 ? 0 : column] ?? null;
   };
   const look = (cell: Cell): void => {
-    const isNought = typeof cell === "string" && cell.includes('0') && !/[1-9]/.test(cell);
+    const isNought = typeof cell === "string" && cell.includes("0") && !/[1-9]/.test(cell);
     if (isNought && Number(shownAt()) < 0) doubt("a negative number that is shown as 0");
   };
   if (!isGrid(text)) {
@@ -193,6 +206,9 @@ function address(args: readonly PlainArgument[]): Cell {
   }
   return `R${isRowFixed ? row : `[${row}]`}C${isColumnFixed ? column : `[${column}]`}`;
 }
+
+/** 1 March 1900: before it Excel's days are one off. */
+const FIRST_SURE_DAY = 61;
 
 /** Beyond it the character set of the machine decides. */
 const LAST_ASCII = 127;

@@ -2,8 +2,7 @@
 import type { Cell, CellError, Grid } from "../../../functions/contract.js";
 import { isCellError } from "../../../functions/contract.js";
 import type { PlainArgument, PlainFunction } from "../../embedded/plain-functions.js";
-import { isGrid } from "../../embedded/plain-functions.js";
-import { asNumber, asTruth, errorCell } from "./coerce.js";
+import { asNumber, asTruth, errorCell, isGrid } from "./coerce.js";
 import type { Doubt } from "./coerce.js";
 
 type Numbers = readonly number[];
@@ -36,6 +35,18 @@ const mean = (numbers: Numbers): number => sum(numbers) / numbers.length;
 function squares(numbers: Numbers): number {
   const middle = mean(numbers);
   return sum(numbers.map((one) => (one - middle) ** 2));
+}
+
+/** The number that stands there most often; of several the first. */
+function mode(numbers: Numbers): Cell {
+  const counts = new Map<number, number>();
+  let most = 1;
+  for (const one of numbers) {
+    const count = (counts.get(one) ?? 0) + 1;
+    counts.set(one, count);
+    most = Math.max(most, count);
+  }
+  return most < 2 ? errorCell("#N/A") : [...counts].find(([, count]) => count === most)![0];
 }
 
 function deviation(numbers: Numbers): number {
@@ -195,6 +206,7 @@ export function numberFunctions(doubt: Doubt): PlainFunction[] {
     ...withOne(["QUARTILE", "QUARTILE.INC"], doubt, (n, quart) => percentile(n, Math.trunc(quart) / 4)),
     ...["RANK", "RANK.EQ"].map((name) => rank(name, doubt)),
     { name: "NPV", evaluate: (args) => netPresentValue(args, doubt) },
+    ...overAll(["MODE", "MODE.SNGL"], doubt, mode),
     truths("AND", (all) => all.every(Boolean)),
     truths("OR", (all) => all.some(Boolean)),
     truths("XOR", (all) => all.filter(Boolean).length % 2 === 1),

@@ -2,8 +2,7 @@
 import type { Cell, CellError } from "../../../functions/contract.js";
 import { isCellError } from "../../../functions/contract.js";
 import type { PlainArgument, PlainFunction } from "../../embedded/plain-functions.js";
-import { isGrid } from "../../embedded/plain-functions.js";
-import { errorCell } from "./coerce.js";
+import { errorCell, isGrid } from "./coerce.js";
 
 type Pairs = readonly (readonly [number, number])[];
 
