@@ -138,8 +138,8 @@ function extentOf(outcome: Outcome & { status: "computed" }, sheet: LoadedSheet)
     for (let row = range.startRow; row <= range.endRow; row++) {
       for (let column = range.startColumn; column <= range.endColumn; column++) {
         const cell = sheet.cells.get(keyOf(row, column));
-        if (!cell || cell.value === null) continue;
-        if (!keep(row - range.startRow, column - range.startColumn)) found.push(cell);
+        const isLeft = !keep(row - range.startRow, column - range.startColumn);
+        if (cell && isLeft && cell.value !== null) found.push(cell);
       }
     }
     return found;

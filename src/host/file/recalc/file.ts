@@ -78,5 +78,38 @@ function patchedPart({ pack }: LoadedBook, sheet: LoadedSheet, patches: readonly
   const places = patches.some(({ cell }) => cell === undefined)
     ? scanSheet(part, text, [], { cell: () => undefined, reset: () => undefined })
     : { rows: [], dataEnd: -1 };
-  return new TextEncoder().encode(patchSheet({ text, ...places, prefix, cellsOf: cells.inRow }, patches));
+  return encoded(patchSheet({ text, ...places, prefix, cellsOf: cells.inRow }, patches), pack.size(part));
+}
+
+/** Pieces shorter than this are put together before they are encoded. */
+const SHORT = 1 << 15;
+
+/** @param guess bytes that they will hardly be more than */
+function encoded(pieces: readonly string[], guess: number): Uint8Array {
+  const encoder = new TextEncoder();
+  let bytes = new Uint8Array(guess + (guess >> 3) + SHORT);
+  let length = 0;
+  const put = (text: string): void => {
+    for (let at = 0; at < text.length;) {
+      // A character takes four bytes at most.
+      if (bytes.length - length < 4) {
+        const longer = new Uint8Array(bytes.length * 2);
+        longer.set(bytes);
+        bytes = longer;
+      }
+      const { read, written } = encoder.encodeInto(at === 0 ? text : text.slice(at), bytes.subarray(length));
+      at += read;
+      length += written;
+    }
+  };
+  let short = "";
+  for (const piece of pieces) {
+    if (piece.length < SHORT) short += piece;
+    if (short.length < SHORT && piece.length < SHORT) continue;
+    put(short);
+    short = "";
+    if (piece.length >= SHORT) put(piece);
+  }
+  put(short);
+  return bytes.subarray(0, length);
 }

@@ -49,12 +49,12 @@ export interface LoadedBook {
 /** What is held in memory at once, so that a workbook that is taken never needs more than is said in the README. */
 const MOST = {
   /** Cells without a formula, and so many more for each formula. */
-  constants: 1_000_000,
+  constants: 800_000,
   constantsPerFormula: 10,
   /** Whatever the formulas. */
   cells: 12_000_000,
-  /** Bytes of the sheets' parts, and so many more for each formula. */
-  sheetBytes: 40 * 2 ** 20,
+  /** Bytes of the sheets' parts and the shared texts, and so many more for each formula. */
+  sheetBytes: 24 * 2 ** 20,
   sheetBytesPerFormula: 512,
 } as const;
 
@@ -68,7 +68,7 @@ export function loadBook(bytes: Uint8Array, codec?: Codec): LoadedBook {
     ? dynamicArrayIndexes(facts.metadata, pack.text(facts.metadata))
     : new Set<number>();
   const tables: TablePosition[] = [];
-  const held = { bytes: 0, cells: 0, formulas: 0 };
+  const held = { bytes: facts.sharedStrings ? pack.size(facts.sharedStrings) : 0, cells: 0, formulas: 0 };
   requireTotal(pack, facts.sheets);
   const sheets = facts.sheets.map((entry, index): LoadedSheet => {
     if (!entry.isWorksheet) {

@@ -32,8 +32,8 @@ interface Edit {
   readonly order: number;
 }
 
-/** The text of a part with these values. */
-export function patchSheet(sheet: SheetText, patches: readonly Patch[]): string {
+/** The text of a part with these values, in pieces: of a large one there is no second copy. */
+export function patchSheet(sheet: SheetText, patches: readonly Patch[]): string[] {
   const { text } = sheet;
   const edits = [...changedCells(sheet, patches), ...newCells(sheet, patches)];
   edits.sort((a, b) => a.start - b.start || a.order - b.order);
@@ -44,7 +44,7 @@ export function patchSheet(sheet: SheetText, patches: readonly Patch[]): string 
     at = edit.end;
   }
   pieces.push(text.slice(at));
-  return pieces.join("");
+  return pieces;
 }
 
 function changedCells({ text, prefix }: SheetText, patches: readonly Patch[]): Edit[] {
