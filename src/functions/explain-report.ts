@@ -1,8 +1,10 @@
+import { explain, rangeOfReading } from "../core/audit/explain.js";
+import { TOLERANCE } from "../core/audit/judge.js";
 import { explainReport } from "../core/audit/report.js";
 import { BAND_ARGUMENT } from "./bands.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from "./contract.js";
 import { isCellError } from "./contract.js";
-import { explainRow, invalid, LEAST_COLUMNS, SETTINGS, STATED, thrown } from "./explain.js";
+import { caseOf, invalid, LEAST_COLUMNS, SETTINGS, STATED, thrown } from "./explain.js";
 import { TOLERANCE_ARGUMENT } from "./explain-shown.js";
 import { readInputRows } from "./input-rows.js";
 import type { InputRows } from "./input-rows.js";
@@ -46,9 +48,10 @@ function inRow(fault: CellError, row: number, rows: number, came: boolean): Cell
 }
 
 /** A line of its own under the table: whoever reads it sees that the numbers were not held to decimals they do not have. */
-function toleranceTaken(digits: StatedDigits, taken: number, unit: Unit): string {
+function toleranceTaken(digits: StatedDigits, taken: number, ofReading: StatedDigits | undefined, unit: Unit): string {
   const half = `${readable(fromSI(taken, unit), 3)} ${unit.label}`;
-  return `all stated to ${inWords(digits)}: tolerance ${half} taken, as none is given`;
+  const also = ofReading && `, and what half a digit of the readings (${inWords(ofReading)}) makes`;
+  return `all stated to ${inWords(digits)}: tolerance ${half} taken, as none is given${also ?? ""}`;
 }
 
 function reportTable(
@@ -65,18 +68,26 @@ function reportTable(
   const leftOut = toleranceLeftOut(inputs[EXPLAIN_REPORT.args.indexOf(REPORT_TOLERANCE)]);
   const given = call.number("tolerance");
   const taken = leftOut && digits ? Math.max(given, digits.step / 2) : given;
-  const explained: ReturnType<typeof explainRow>[] = [];
+  // Where the report has no decimals the readings that it prints have lost theirs too, unless one of them shows some.
+  const readings = filled.map((row) => settings.value(row, "apparent"));
+  const ofReading = taken > given ? digitsOfReport(readings, call.units) : undefined;
+  const explained: ReturnType<typeof explain>[] = [];
   for (const row of filled) {
     const fault = numbers.faults?.get(row) ?? settings.fault(row);
     const cells = [...(stated[row] ?? []), ...(gridOf(inputs[1])[row] ?? [])];
     if (fault) return [[inRow(fault, row, stated.length, cells.includes(fault))]];
     try {
-      explained.push(explainRow(numbers.values[row] ?? NaN, settings, row, call, taken));
+      const one = caseOf(settings, row, call);
+      const tolerance =
+        ofReading === undefined
+          ? taken
+          : Math.min(taken + rangeOfReading(one, ofReading.step / 2), TOLERANCE.max ?? Infinity);
+      explained.push(explain(numbers.values[row] ?? NaN, one, tolerance));
     } catch (error) {
       return [[inRow(thrown(error, EXPLAIN_REPORT, inputs, row, call), row, stated.length, false)]];
     }
   }
-  const lines = explainReport(explained, taken, digits?.step);
+  const lines = explainReport(explained, digits?.step);
   const difference = unitOf("difference", call.units);
   return [
     ["slip", "rows explained", "rows", "median difference", "by chance"],
@@ -87,7 +98,7 @@ function reportTable(
       median === undefined ? "" : fromSI(median, difference),
       Number(readable(byChance, 2)),
     ]),
-    ...(digits && taken > given ? [[toleranceTaken(digits, taken, difference), "", "", "", ""]] : []),
+    ...(digits && taken > given ? [[toleranceTaken(digits, taken, ofReading, difference), "", "", "", ""]] : []),
   ];
 }
 

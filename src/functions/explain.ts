@@ -1,4 +1,5 @@
 import { explain } from "../core/audit/explain.js";
+import type { TemperatureCase } from "../core/audit/temperature-case.js";
 import { GreybodyError } from "../core/errors.js";
 import { TEMPERATURE } from "../core/limits.js";
 import { BAND_ARGUMENT } from "./bands.js";
@@ -36,20 +37,13 @@ export const SETTINGS: ArgumentSpec = {
 };
 export const invalid = (message: string): CellError => ({ error: "#VALUE!", message });
 
-export function explainRow(
-  stated: number,
-  settings: InputRows,
-  row: number,
-  call: OneCase,
-  tolerance = call.number("tolerance"),
-): ReturnType<typeof explain> {
-  const given = {
+export function caseOf(settings: InputRows, row: number, { band, units }: OneCase): TemperatureCase {
+  return {
     apparent: settings.value(row, "apparent"),
     settings: settingsFrom((name) => settings.value(row, name)),
-    band: call.band,
-    degrees: call.units,
+    band,
+    degrees: units,
   };
-  return explain(stated, given, tolerance);
 }
 
 /** What was thrown, told by the cell that it is about: of the settings, or an argument of the call. */
@@ -85,7 +79,7 @@ function evaluate(inputs: readonly Input[]): Grid {
   if (fault) return [[fault]];
   try {
     const stated = call.number("stated");
-    return shown(call.text("show"), explainRow(stated, settings, 0, call), {
+    return shown(call.text("show"), explain(stated, caseOf(settings, 0, call), call.number("tolerance")), {
       words: TEMPERATURE_SLIP_WORDS,
       unit: unitOf("temperature", call.units),
       difference: unitOf("difference", call.units),

@@ -8,8 +8,8 @@ import { fromSI, unitOf } from "./units.js";
 import type { Unit, Units } from "./units.js";
 
 export interface StatedDigits {
-  /** 1, 0.5 or 0.1 of the unit named. */
-  readonly digit: number;
+  /** Of the unit named. */
+  readonly digit: 1 | 0.5;
   readonly label: string;
   /** The same as a difference [K]. */
   readonly step: number;
@@ -30,7 +30,7 @@ function digitsIn(
   values: readonly number[],
   quantity: Quantity,
   units: Units,
-  digits: readonly number[],
+  digits: readonly StatedDigits["digit"][],
 ): StatedDigits | undefined {
   const unit = unitOf(quantity, units);
   const digit = digits.find((one) => values.every((value) => onGrid(value, one, unit)));
@@ -38,18 +38,17 @@ function digitsIn(
 }
 
 /**
- * The coarsest usual digit that all temperatures of a report are stated to, whichever the unit: what was printed in whole
- * °C is whole °C in a sheet of °F too, where it looks like tenths. Undefined where none fits.
+ * Whole or half degrees that all temperatures of a report are stated to, the coarser of both units: what was printed in
+ * whole °C is whole °C in a sheet of °F too. Undefined where there are decimals.
  */
 export function digitsOfReport(values: readonly number[], units: Units): StatedDigits | undefined {
-  const own = digitsIn(values, "temperature", units, [1, 0.5, 0.1]);
+  const own = digitsIn(values, "temperature", units, [1, 0.5]);
   const other = digitsIn(values, "temperature", otherThan(units), [1, 0.5]);
   return own === undefined || (other !== undefined && other.step > own.step) ? other : own;
 }
 
 /** "whole °C", "half °F". */
-export const inWords = ({ digit, label }: StatedDigits): string =>
-  `${digit === 1 ? "whole" : digit === 0.5 ? "half" : String(digit)} ${label}`;
+export const inWords = ({ digit, label }: StatedDigits): string => `${digit === 1 ? "whole" : "half"} ${label}`;
 
 /** Whether nobody said how far numbers may lie apart; 0 is an empty cell. */
 export function toleranceLeftOut(input: Input): boolean {

@@ -45,3 +45,17 @@ export function explain(
   const slips = TEMPERATURE_SLIPS.map(({ key, apply }) => ({ key, gives: apply(given) }));
   return judge<TemperatureSlipKey | typeof AS_STATED>(stated, asStated(given), slips, tolerance);
 }
+
+/**
+ * What a reading rounded to the digit printed may move the corrected temperature by [K]: more than half that digit where
+ * the correction stretches it. 0 where there is no corrected temperature.
+ * @param half half the last digit of the reading [K]
+ */
+export function rangeOfReading(given: TemperatureCase, half: number): number {
+  const middle = asStated(given).gives;
+  if (middle === undefined) return 0;
+  const moved = [given.apparent - half, given.apparent + half].map(
+    (apparent) => asStated({ ...given, apparent }).gives ?? middle,
+  );
+  return Math.max(...moved.map((temp) => Math.abs(temp - middle)));
+}

@@ -27,6 +27,8 @@ export interface Explanation<Key extends string = string> {
   /** How many of the first lines are no slips: one, or more where the inputs as stated may be read in several ways. */
   readonly readings: number;
   readonly reproduced: boolean;
+  /** How far apart two numbers were taken for one [K]. */
+  readonly tolerance: number;
   /** Slips that match, readings of the inputs as stated not counted. */
   readonly count: number;
 }
@@ -88,6 +90,7 @@ export function judge<Key extends string>(
     lines: [...first, ...judged].map((line) => ({ ...line, chance: covered.add(line.gives) })),
     readings: readings.length,
     reproduced,
+    tolerance,
     count: judged.filter(({ verdict }) => verdict === "matches").length,
   };
 }

@@ -1,6 +1,6 @@
 import { AS_STATED, TEMPERATURE_SLIPS } from "./explain.js";
 import type { TemperatureSlipKey } from "./explain.js";
-import { CHANCE_SPAN, DEFAULT_TOLERANCE, SLACK } from "./judge.js";
+import { CHANCE_SPAN, SLACK } from "./judge.js";
 import type { Explanation } from "./judge.js";
 
 /** The inputs as stated, with the digits cut off and not rounded. */
@@ -44,17 +44,13 @@ const SIGNIFICANCE = 0.05;
  * A slip stands before the inputs as stated where it explains more of the rows that tell the two apart, and more than
  * chance does. Digits that were cut off come before any slip that explains no more than they do.
  * @param rows what `explain` says of each row
- * @param tolerance as `explain` was given
  * @param step the last digit of the stated numbers [K], where it is known: without it digits cut off are not looked for
  */
-export function explainReport(
-  rows: readonly Explanation<RowKey>[],
-  tolerance = DEFAULT_TOLERANCE,
-  step?: number,
-): readonly ReportLine<Key>[] {
+export function explainReport(rows: readonly Explanation<RowKey>[], step?: number): readonly ReportLine<Key>[] {
   const computed = new Set(rows.flatMap(({ lines }) => lines.map(({ key }) => key)));
   const keys: readonly RowKey[] = [AS_STATED, ...TEMPERATURE_SLIPS.map(({ key }) => key)];
-  const chance = Math.min(1, tolerance / CHANCE_SPAN);
+  const tolerances = rows.map(({ tolerance }) => tolerance);
+  const chance = Math.min(1, tolerances.reduce((sum, one) => sum + one, 0) / rows.length / CHANCE_SPAN);
   const [own, ...slips] = keys.filter((key) => computed.has(key)).map((key) => tally(key, rows, chance, computed.size));
   if (own === undefined) return [];
   const found = slips.filter(({ explained }) => explained > 0);
@@ -62,7 +58,8 @@ export function explainReport(
   const after = found.filter((slip) => !before.includes(slip));
   before.sort((a, b) => net(b) - net(a) || finer(a, b));
   after.sort((a, b) => b.explained - a.explained || a.against - b.against || finer(a, b));
-  const cut = step === undefined || step / 2 > tolerance + SLACK ? undefined : cutOff(rows, step, computed.size);
+  const cut =
+    step === undefined || step / 2 > Math.min(...tolerances) + SLACK ? undefined : cutOff(rows, step, computed.size);
   const leads = cut !== undefined && (before[0] === undefined || net(cut) >= net(before[0]));
   const slipsInOrder = leads ? [cut, own, ...before, ...after] : [...before, own, ...after];
   const sorted = own.explained > 0 || leads ? slipsInOrder : [...slipsInOrder.filter((line) => line !== own), own];

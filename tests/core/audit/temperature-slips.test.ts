@@ -1,5 +1,5 @@
 /** What each slip gives, against numbers worked apart from this code. */
-import { explain, TEMPERATURE_SLIPS } from "../../../src/core/audit/explain.js";
+import { explain, rangeOfReading, TEMPERATURE_SLIPS } from "../../../src/core/audit/explain.js";
 import { airTransmission } from "../../../src/core/air/transmission.js";
 import { apparent, correct } from "../../../src/core/correction/correct.js";
 import type { Settings } from "../../../src/core/correction/settings.js";
@@ -174,4 +174,12 @@ test("in a sheet of °F bare numbers are those of the sheet", () => {
   // 77.124 °C is 170.8232 °F; and 459.67 more, back in °C.
   expect(gives("rankine-added", inF)).toBeCloseTo((170.82321183139892 + 459.67 - 32) / 1.8, 7);
   expect(gives("rankine-added", chain)).toBeNaN();
+});
+
+test("half a digit of a reading moves the corrected temperature by what the correction stretches it by", () => {
+  // 71.2 °C at emissivity 0.82, reflected 24 °C, 0.985 of air at 28 °C, and 70.7, 71.7 °C: by quadrature outside this code.
+  const settings = { emissivity: 0.82, reflected: kelvin(24), airTransmission: 0.985, airTemp: kelvin(28) };
+  expect(rangeOfReading({ apparent: kelvin(71.2), settings, band: DEFAULT_BAND }, 0.5)).toBeCloseTo(0.58265, 4);
+  const none = { apparent: kelvin(-20), settings: { emissivity: 0.3, reflected: kelvin(30) }, band: DEFAULT_BAND };
+  expect(rangeOfReading(none, 0.5)).toBe(0);
 });
