@@ -10,7 +10,7 @@ test("--version is the package's", async () => {
   expect(await runNode([CLI, "--version"])).toEqual({ status: 0, stdout: `${version}\n`, stderr: "" });
 });
 
-test.each([[["--help"]], [["calc", "--help"]], [["functions", "-h"]], [["serve", "--help"]]])(
+test.each([[["--help"]], [["calc", "--help"]], [["recalc", "--help"]], [["functions", "-h"]], [["serve", "--help"]]])(
   "%j is help",
   async (args) => {
     const { status, stdout, stderr } = await runNode([CLI, ...args]);
@@ -21,7 +21,7 @@ test.each([[["--help"]], [["calc", "--help"]], [["functions", "-h"]], [["serve",
 
 test("the help names every command", async () => {
   const { stdout } = await runNode([CLI, "--help"]);
-  for (const command of ["calc", "functions", "serve"]) expect(stdout).toMatch(new RegExp(`^  ${command} `, "m"));
+  for (const command of ["calc", "recalc", "functions", "serve"]) expect(stdout).toMatch(new RegExp(`^  ${command} `, "m"));
 });
 
 test.each([
