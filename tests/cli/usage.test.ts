@@ -21,7 +21,8 @@ test.each([[["--help"]], [["calc", "--help"]], [["recalc", "--help"]], [["functi
 
 test("the help names every command", async () => {
   const { stdout } = await runNode([CLI, "--help"]);
-  for (const command of ["calc", "recalc", "functions", "serve"]) expect(stdout).toMatch(new RegExp(`^  ${command} `, "m"));
+  for (const command of ["calc", "recalc", "functions", "serve"])
+    expect(stdout).toMatch(new RegExp(`^  ${command} `, "m"));
 });
 
 test.each([
