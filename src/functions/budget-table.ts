@@ -97,8 +97,13 @@ function correlationRows({ found, reading }: Told): Cell[][] {
   });
 }
 
+/** Whether something uncertain has degrees of freedom. */
+function hasFreedom({ inputs }: Budget): boolean {
+  return inputs.some(({ standard, freedom }) => standard > 0 && freedom !== Infinity);
+}
+
 function freedomRow({ found }: Told): Cell[] {
-  const finite = found.inputs.some(({ standard, freedom }) => standard > 0 && freedom !== Infinity);
+  const finite = hasFreedom(found);
   const note =
     found.freedom !== Infinity
       ? "Welch–Satterthwaite, cut to a whole number"
@@ -145,7 +150,7 @@ const VERDICTS: Readonly<Record<Agreement["verdict"], string>> = {
   rejected: "",
 };
 
-function agreementRow(agreement: Agreement | undefined, { units, coverage }: Told): Cell[] {
+function agreementRow(agreement: Agreement | undefined, { found, units, coverage }: Told): Cell[] {
   const label = "check by Monte Carlo";
   if (!agreement) return resultRow(label, "not made", "", "the coverage asks for too many draws: see MONTE_CARLO");
   const { verdict, low, high, difference: off, rejected, draws } = agreement;
@@ -161,7 +166,7 @@ function agreementRow(agreement: Agreement | undefined, { units, coverage }: Tol
     label,
     verdict === "agrees" ? "agrees" : "disagrees",
     "",
-    `${drawn}${apart}${VERDICTS[verdict]}${lost}`,
+    `${drawn}${apart}${VERDICTS[verdict]}${lost}${hasFreedom(found) ? "; degrees of freedom play no part in the draws" : ""}`,
   );
 }
 

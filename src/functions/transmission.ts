@@ -1,6 +1,7 @@
 import { AIR_TEMP, DISTANCE, HUMIDITY, PRESSURE, SOURCE_TEMP } from "../core/air/limits.js";
 import { airTransmission, airTransmissionBlock } from "../core/air/transmission.js";
-import { GreybodyError } from "../core/errors.js";
+import { GreybodyError, requireInRange } from "../core/errors.js";
+import type { Range } from "../core/errors.js";
 import { numbersFor } from "./arena.js";
 import { BAND_ARGUMENT } from "./bands.js";
 import type { FunctionSpec } from "./contract.js";
@@ -11,6 +12,8 @@ import { defineCells, UNITS_ARGUMENT } from "./lift.js";
  * the open, while 0.05 to below 1 is how half the sheets write 5 to 99 %. Below that, dry test gas is meant.
  */
 const FRACTION_SLIP = { from: 0.0005, below: 0.01 };
+
+const HUMIDITY_GIVEN: Range = { ...HUMIDITY, minExcluded: true };
 
 const looksLikeFraction = (humidity: number): boolean =>
   humidity >= FRACTION_SLIP.from && humidity < FRACTION_SLIP.below;
@@ -32,8 +35,8 @@ const AIR_TRANSMISSION = defineCells({
     {
       name: "humidity",
       quantity: "percent",
-      help: "relative humidity of the air",
-      range: { ...HUMIDITY, minExcluded: true },
+      help: "relative humidity of the air in per cent, so that 1 is dry air and not saturated; 0.05 to below 1 is refused as a fraction, below that it is dry test gas",
+      range: HUMIDITY_GIVEN,
       zeroIsBlank: true,
     },
     {
@@ -59,13 +62,14 @@ const AIR_TRANSMISSION = defineCells({
   result: "fraction",
   cell: (values) => {
     const humidity = values.number("humidity");
+    // The core has 0 too; here it is an empty cell, and help and message tell one range.
+    if (humidity > 1) requireInRange("humidity", humidity, HUMIDITY_GIVEN);
     if (looksLikeFraction(humidity)) {
       const hint = { key: "humidity-fraction", values: { meant: humidity * 100 * 100 } };
       throw new GreybodyError({
         code: "INVALID",
         argument: "humidity",
         given: humidity,
-        allowed: { min: 0.01, max: 1 },
         hint,
       });
     }

@@ -79,6 +79,8 @@ it("tells degrees of freedom, and why there are none", () => {
   expect(note(counted, "emissivity")).toBe("5 degrees of freedom");
   expect(note(counted, "effective degrees of freedom")).toBe("Welch–Satterthwaite, cut to a whole number");
   expect(note(counted, "coverage factor")).toBe("95 % coverage, Student's t");
+  expect(note(counted, "check by Monte Carlo")).toMatch(/; degrees of freedom play no part in the draws$/);
+  expect(note(table(base), "check by Monte Carlo")).not.toContain("degrees of freedom");
   expect(note(table(base), "effective degrees of freedom")).toBe("infinite: none given");
   const together = table({ ...base, freedom, correlations: [["reflected", "air_temp", 0.5]] });
   expect(at(together, "effective degrees of freedom", "value")).toBe("infinite");
@@ -140,4 +142,10 @@ it("is one reading's", () => {
     ],
   };
   expect(errorIn(table(given))?.message).toBe("inputs: 2 rows cannot be. Allowed: one row, the budget of one reading.");
+});
+
+it("says that uncertainties of 0 are none, not that they were not given", () => {
+  expect(errorIn(table({ ...base, uncertainties: [[0, 0, 0]] }))?.message).toBe(
+    "uncertainties: All are 0 or empty, and what has none is taken as exact: one above 0 is needed.",
+  );
 });

@@ -24,6 +24,21 @@ it.each<[string, string, Input[], "#N/A" | "#VALUE!", RegExp]>([
   ],
   ["readings swapped", "WINDOW_TRANSMISSION", [68, 90, 25], "#N/A", /^The window would let through 1\.649.*swapped/],
   ["opaque", "WINDOW_TRANSMISSION", [90, 25, 25], "#N/A", /^The window would let through 0 .*Is it opaque/],
+  // By Planck's law summed over 7.5 to 14 µm, apart from this code: 0.04739 and 0.05344; 0.0461 the pair.
+  [
+    "next to opaque",
+    "WINDOW_TRANSMISSION",
+    [90, 29, 25],
+    "#N/A",
+    /^The window would let through 0\.04739.*less than the 0\.05 .*Order is reading without, reading with/,
+  ],
+  [
+    "hot and cold before with and without",
+    "WINDOW_TRANSMISSION_PAIR",
+    [90, 30, 68, 28.5],
+    "#N/A",
+    /^The window would let through 0\.0461.* Arguments exchanged\? Order is hot without, hot through, cold without, cold through\.$/,
+  ],
   [
     "two like targets",
     "WINDOW_TRANSMISSION_PAIR",
@@ -87,4 +102,9 @@ it.each([
 ] as const)("%s in inches, feet and mph", (name, inputs, expected) => {
   const [[found] = []] = findFunction(name)?.evaluate([...inputs]) ?? [];
   expect(found).toBeCloseTo(expected, 4);
+});
+
+test("a window of just above 0.05 is answered", () => {
+  const [[found = null] = []] = findFunction("WINDOW_TRANSMISSION")?.evaluate([90, 29.5, 25]) ?? [];
+  expect(found).toBeCloseTo(0.0534, 4);
 });

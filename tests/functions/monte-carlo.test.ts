@@ -43,7 +43,7 @@ describe("MONTE_CARLO", () => {
     ["a draw and a half", [[READING], U, 1000.5], "draws: 1000.5 cannot be. Allowed: 1000 to 5000000. A whole number"],
     ["a seed and a half", [[READING], U, 1000, 1.5], "seed: 1.5 cannot be. Allowed: 1 to 1000000000. A whole number"],
     ["per cent for a fraction", [[READING], U, 1000, 1, 95], "A fraction is wanted, not per cent: 0.95?"],
-    ["nothing uncertain", [[READING], [[0, 0, 0]], 1000], "uncertainties is not given"],
+    ["nothing uncertain", [[READING], [[0, 0, 0]], 1000], "uncertainties: All are 0 or empty, and what"],
     ["no column of uncertainties", [[READING], [[0.5]], 1000], "uncertainties: 1 column cannot be"],
   ])("%s is told", (_, inputs, message) => {
     expect(toldFirst("MONTE_CARLO", ...inputs)).toContain(message);

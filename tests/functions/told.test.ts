@@ -15,7 +15,7 @@ const inBand = (band: Grid): string => message("RADIANCE", 25, band);
 describe("humidity and pressure", () => {
   test.each([101, 150, 5000])("%d per cent is not taken for a fraction entered as per cent", (humidity) => {
     const told = air(10, 20, humidity);
-    expect(told).toContain(`humidity: ${humidity} % cannot be. Allowed: 0 to 100 %.`);
+    expect(told).toContain(`humidity: ${humidity} % cannot be. Allowed: above 0, up to 100 %.`);
     expect(told).not.toContain("fraction");
   });
 
@@ -174,4 +174,13 @@ test("an edge of the criteria in °F is a round number, not one with the dust of
   const grade = findFunction("GRADE");
   expect(grade?.evaluate([7.2, "similar", undefined, undefined, "lower", undefined, "F"])).toEqual([[7.2]]);
   expect(grade?.evaluate([7.2, "similar", undefined, undefined, "upper", undefined, "F"])).toEqual([[27]]);
+});
+
+test("a reference that the criteria have no column for: the built-in tables that have one are named", () => {
+  expect(message("GRADE", 1.2, "limit")).toMatch(/^NETA-100\.18 has no column for "limit", only .*"house-limit"/);
+  expect(message("GRADE", 24, "baseline")).toMatch(/^NETA-100\.18 has no column for "baseline", only .*"house"/);
+});
+
+test("a plain per cent slip is told as such, without a second guess", () => {
+  expect(message("CORRECTED", 58, 95, 22)).toMatch(/A fraction is wanted, not per cent: 0\.95\?$/);
 });

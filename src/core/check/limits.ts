@@ -1,3 +1,4 @@
+import { RULES } from "../../data/rules.js";
 import { AIR_TEMP } from "../air/limits.js";
 import { ZERO_CELSIUS } from "../constants.js";
 import type { Range } from "../errors.js";
@@ -14,7 +15,7 @@ const DISTANCE: Range = { min: 0.05, max: 1000 };
 const HUMIDITY: Range = { min: 0.01, max: 1 };
 const EMISSIVITY: Range = { min: 0.01, max: 1 };
 const AIR_TRANSMISSION: Range = { min: 0, minExcluded: true, max: 1 };
-const WINDOW_TRANSMISSION: Range = { min: 0.05, max: 1 };
+const WINDOW_TRANSMISSION: Range = { min: RULES.window_transmission_least.value, max: 1 };
 const MINUTES: Range = { min: 0, max: 60 * 24 * 365 };
 const DIFFERENCE: Range = { min: -100, max: 100 };
 const EXPANDED: Range = { min: 0, max: 100 };

@@ -33,7 +33,9 @@ export function bandsFor(criteria: CriteriaSet, reference: ReferenceKind): reado
   const bands = criteria.rows.filter((row) => row.reference === reference);
   if (bands.length > 0) return bands;
   const has = [...new Set(criteria.rows.map((row) => row.reference))].join(", ");
-  const hint = { key: "reference-not-in-criteria", values: { criteria: criteria.name, reference, has } };
+  const others = BUILT_IN_CRITERIA.filter((set) => set.rows.some((row) => row.reference === reference));
+  const sets = others.map(({ name }) => `"${name}"`).join(", ");
+  const hint = { key: "reference-not-in-criteria", values: { criteria: criteria.name, reference, has, sets } };
   throw new GreybodyError({ code: "REFUSED", argument: "reference", given: reference, hint });
 }
 

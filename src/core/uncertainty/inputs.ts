@@ -140,7 +140,7 @@ function completeInput(name: InputName, value: number, given: InputUncertainty |
 /**
  * Checks a reading and puts every default in its place.
  * @throws INVALID or NOT_GIVEN with the name of a setting, of an uncertainty ("emissivity_u"), "freedom" or "correlations";
- * NOT_GIVEN "uncertainties" where none is above 0: a result is not exact because nothing was said
+ * INVALID "uncertainties" where none is above 0: a result is not exact because nothing was said
  */
 export function completeReading(reading: UncertainReading): CompleteReading {
   requireTemperature("apparent", reading.apparent);
@@ -155,7 +155,7 @@ export function completeReading(reading: UncertainReading): CompleteReading {
     throw new GreybodyError({ code: "NOT_GIVEN", argument: argumentOf(temperature), hint });
   }
   if (!inputs.some((input) => input.standard > 0)) {
-    throw new GreybodyError({ code: "NOT_GIVEN", argument: "uncertainties", hint: { key: "all-exact" } });
+    throw new GreybodyError({ code: "INVALID", argument: "uncertainties", hint: { key: "all-exact" } });
   }
   return { inputs, settings, correlation: correlationMatrix(INPUT_NAMES, reading.correlations ?? []) };
 }

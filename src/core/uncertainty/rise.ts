@@ -1,4 +1,5 @@
 import { RULES } from "../../data/rules.js";
+import { ZERO_CELSIUS } from "../constants.js";
 import { requireTemperature } from "../correction/settings.js";
 import { GreybodyError, requireInRange } from "../errors.js";
 import type { Band } from "../planck/band.js";
@@ -46,7 +47,8 @@ const OF_THE_SURFACE: readonly InputName[] = ["emissivity", "reflected"];
  * - "same image, other surface": the offset and the path (air, window), not emissivity and reflected temperature;
  * - "two images": nothing, so the root of the sum of both squares;
  * - "air by thermometer": nothing; the reference is the air's temperature, ±1 K where nothing better is known.
- * Of a reading's own uncertainty 0.3 K are repeatability, which no two readings share, also not within one image.
+ * Of a reading's own uncertainty 0.3 K are repeatability, which no two readings share, also not within one image. Above
+ * 100 °C, where a camera's accuracy is usually in per cent, its error may be a gain and then does not cancel whole.
  * The coverage factor is that of the normal distribution: 1.96 at 0.95. With 2 a rise of 20 K over 50 °C, surroundings of
  * 25 ± 3 °C, camera ±2 K, ε 0.95 ± 0.02, all rectangular, has 0.96, 1.4, 3.6 and 2.8 K in the order above; ε 0.85 ± 0.05
  * has 1.4, 3.2, 4.8 and 3.9 K (8 to 14 µm).
@@ -109,17 +111,35 @@ function varianceBetween(hot: Budget, reference: Budget, relation: Relation): nu
   return variance;
 }
 
-/** Two readings of one image: the offset is shared, repeatability is not. */
+/**
+ * Two readings of one image: repeatability is each one's own, the camera's error is shared. That error may be an offset, the
+ * same at both, which cancels; or, above the reading from which a camera's accuracy is usually stated in per cent, a gain,
+ * which moves both in proportion to their readings in °C and does not cancel between a hot one and a cool one. Which of the
+ * two it is nobody knows, so the one that leaves more is taken.
+ */
 function readings(hot: Budget, reference: Budget): number {
   const parts = [hot, reference].map(({ inputs, sensitivities }) => {
-    const standard = inputs[0]?.standard ?? 0;
+    const { standard = 0, value = NaN } = inputs[0] ?? {};
     const repeatability = Math.min(standard, RULES.reading_repeatability.value);
-    const offset = Math.sqrt(standard ** 2 - repeatability ** 2);
-    return { offset: sensitivities.apparent * offset, repeatability: sensitivities.apparent * repeatability };
+    return {
+      sensitivity: sensitivities.apparent,
+      celsius: value - ZERO_CELSIUS,
+      shared: Math.sqrt(standard ** 2 - repeatability ** 2),
+      repeatability: sensitivities.apparent * repeatability,
+    };
   });
   const [a, b] = parts as [(typeof parts)[0], (typeof parts)[0]];
-  return (a.offset - b.offset) ** 2 + a.repeatability ** 2 + b.repeatability ** 2;
+  const offset = a.sensitivity * a.shared - b.sensitivity * b.shared;
+  const [most, least] = Math.abs(a.celsius) >= Math.abs(b.celsius) ? [a, b] : [b, a];
+  const gain =
+    Math.abs(most.celsius) > GAIN_FROM
+      ? most.shared * (most.sensitivity - (least.sensitivity * least.celsius) / most.celsius)
+      : 0;
+  return Math.max(offset ** 2, gain ** 2) + a.repeatability ** 2 + b.repeatability ** 2;
 }
+
+/** Reading [°C] above which the share of a camera's usual accuracy is more than its half-width in kelvin. */
+const GAIN_FROM = RULES.camera_accuracy.value / RULES.camera_accuracy_share.value;
 
 /** @throws INVALID "relation" where the settings tell of two surfaces */
 function requireOneSurface(hot: Budget, reference: Budget): void {

@@ -19,10 +19,10 @@ export interface WindowTransmissionInputs {
 }
 
 /**
- * Transmission of a window [-], above 0 to 1, from one target read without it and through it. Both readings are taken from
+ * Transmission of a window [-], 0.05 to 1, from one target read without it and through it. Both readings are taken from
  * the same place; air that counts is taken out of both beforehand (`correct` with an emissivity of 1).
  * @throws INVALID, NOT_GIVEN (which argument), REFUSED (target and window less than 10 K apart), NO_SOLUTION (the window
- * would let through nothing, or more than there is)
+ * would let through next to nothing, or more than there is)
  * Source: ASTM E1897-14, with the window's own terms of equation.ts.
  */
 export function windowTransmission(inputs: WindowTransmissionInputs, band: Band): number {
@@ -55,7 +55,7 @@ export interface WindowTransmissionPairInputs {
 }
 
 /**
- * Transmission of a window [-], above 0 to 1, from two targets: what the window emits and reflects, and what the air adds,
+ * Transmission of a window [-], 0.05 to 1, from two targets: what the window emits and reflects, and what the air adds,
  * is in both and falls out, so no temperature of the window is needed.
  * @throws INVALID (which argument), REFUSED (hot and cold less than 10 K apart), NO_SOLUTION (as `windowTransmission`)
  * Source: ASTM E1897-14; the difference of two measurement equations.
@@ -75,12 +75,15 @@ export function windowTransmissionPair(inputs: WindowTransmissionPairInputs, ban
 /** The transmission, unless no window has it; what rounding alone puts above 1 is 1. */
 function requirePossible(transmission: number, reflectance: number, argument: string, given: number): number {
   const most = 1 - reflectance;
+  const least = RULES.window_transmission_least.value;
+  const isPair = argument === "hot_through";
   const refuse = (key: string): GreybodyError => {
-    const hint = { key, values: { transmission, most } };
+    const hint = { key, values: { transmission, most, least } };
     return new GreybodyError({ code: "NO_SOLUTION", argument, given, hint });
   };
   if (!Number.isFinite(transmission)) throw refuse("no-radiance");
   if (transmission > most + SUM_SLACK) throw refuse("window-above-most");
-  if (transmission <= SUM_SLACK) throw refuse(argument === "hot_through" ? "pair-opaque" : "window-opaque");
+  if (transmission <= SUM_SLACK) throw refuse(isPair ? "pair-opaque" : "window-opaque");
+  if (transmission < least - SUM_SLACK) throw refuse(isPair ? "pair-below-least" : "window-below-least");
   return Math.min(1, transmission);
 }

@@ -12,6 +12,10 @@ export const MEASURED_HINTS: Hints = {
     `The window would let through ${w.number("transmission")} of what is behind it, which is nothing. Is it opaque in the camera's band? Else check window_temp, and whether a reading was corrected already.`,
   "pair-opaque": (w) =>
     `The window would let through ${w.number("transmission")} of what is behind it, which is nothing. Is it opaque in the camera's band? Else hot and cold may be swapped through it.`,
+  "window-below-least": (w) =>
+    `The window would let through ${w.number("transmission")}, less than the ${w.number("least")} of any window that is measured through. Arguments exchanged? Order is reading without, reading with, window_temp.`,
+  "pair-below-least": (w) =>
+    `The window would let through ${w.number("transmission")}, less than the ${w.number("least")} of any window that is measured through. Arguments exchanged? Order is hot without, hot through, cold without, cold through.`,
   "window-above-most": (w) =>
     `The window would let through ${w.number("transmission")}, more than the ${w.number("most")} that there is. Readings without and through swapped, a target that changed between them, or window_temp or reflectance off?`,
   "emissivity-above-one": (w) =>

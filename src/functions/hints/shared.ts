@@ -2,7 +2,7 @@ import type { Hints } from "./words.js";
 
 /** Of any argument. */
 export const SHARED_HINTS: Hints = {
-  "per-cent": (w) => `A fraction is wanted, not per cent: ${w.number("meant")}? Or the arguments are out of order.`,
+  "per-cent": (w) => `A fraction is wanted, not per cent: ${w.number("meant")}?`,
   "zero-or-empty": () =>
     'Nothing passes at 0. Excel hands an empty cell over as 0: write IF(ref="","",ref), or leave the argument out.',
   "absolute-zero": () => "Nothing is at or below absolute zero: check value and units.",

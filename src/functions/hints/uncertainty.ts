@@ -12,5 +12,5 @@ export const UNCERTAINTY_HINTS: Hints = {
   "temperature-of-uncertain": (w) =>
     `It is needed where ${w.number("input")} is uncertain: leave that uncertainty empty or give the temperature.`,
   "uncertainties-exchanged": () => "So uncertain it tells nothing. Are inputs and uncertainties exchanged?",
-  "all-exact": () => "An uncertainty above 0 is needed: what has none is taken as exact, and here all would be.",
+  "all-exact": () => "All are 0 or empty, and what has none is taken as exact: one above 0 is needed.",
 };

@@ -37,7 +37,7 @@ test.each([
   ["per cent for a fraction", { emissivity: { stated: 2 } }, "INVALID", "emissivity_u", "per-cent"],
   ["no number", { apparent: { stated: NaN } }, "INVALID", "apparent_u", undefined],
   ["less than one degree of freedom", { apparent: { stated: 1, freedom: 0.5 } }, "INVALID", "freedom", undefined],
-  ["nothing uncertain", { apparent: { stated: 0 } }, "NOT_GIVEN", "uncertainties", "all-exact"],
+  ["nothing uncertain", { apparent: { stated: 0 } }, "INVALID", "uncertainties", "all-exact"],
   [
     "air of unknown temperature",
     { airTransmission: { stated: 0.01 } },

@@ -179,6 +179,34 @@ test("inputs that go together: counted in two images, refused within one", () =>
   }
 });
 
+// A black surface, so that a kelvin of the reading is one of the temperature; what is expected is worked out beside it.
+describe("the camera's error within one image", () => {
+  const black = (celsius: number, standard: number): UncertainReading => ({
+    apparent: kelvin(celsius),
+    settings: { emissivity: 1, reflected: kelvin(25) },
+    uncertainties: { apparent: { stated: standard } },
+  });
+  const standard = (hot: UncertainReading, reference: UncertainReading): number =>
+    riseUncertainty(hot, reference, "same image, same surface", 0.95, BAND).standard;
+  const own = 0.3 * Math.SQRT2;
+
+  test("up to 100 °C is an offset and cancels", () => {
+    expect(standard(black(100, 1.155), black(44, 1.155))).toBeCloseTo(own, 9);
+  });
+
+  test("above may be a gain: 2 % of 171 °C, of which (171 − 44)/171 stays", () => {
+    const u = (0.02 * 171) / Math.sqrt(3);
+    const stays = (Math.sqrt(u ** 2 - 0.3 ** 2) * (171 - 44)) / 171;
+    expect(standard(black(171, u), black(44, u))).toBeCloseTo(Math.hypot(stays, own), 9);
+    expect(stays).toBeCloseTo(1.45, 2);
+  });
+
+  test("where the two readings have uncertainties of their own, never less than their difference", () => {
+    const shared = (u: number): number => Math.sqrt(u ** 2 - 0.3 ** 2);
+    expect(standard(black(171, 2), black(44, 0.31))).toBeCloseTo(Math.hypot(shared(2) - shared(0.31), own), 9);
+  });
+});
+
 test("the band is handed through", () => {
   const one = seen(70, SURFACES.dull);
   const by = (band: typeof BAND): number =>
