@@ -46,16 +46,19 @@ try {
   for (const isShared of [false, true]) {
     const file = path.join(folder, isShared ? "shared.xlsx" : "written.xlsx");
     writeFileSync(file, makeWorkbook({ sheets: [{ name: "Route", rows: rows(isShared) }], level: 1 }));
-    const probe = "process.on('exit',()=>process.stderr.write(String(process.resourceUsage().maxRSS)))";
+    // Of the process itself, so that others on the machine do not count.
+    const probe = "process.on('exit',()=>process.stderr.write(JSON.stringify(process.resourceUsage())))";
     const args = ["--import", `data:text/javascript,${encodeURIComponent(probe)}`, "dist/cli.js", "recalc", file];
     const start = performance.now();
     const run = spawnSync(process.execPath, [...args, "-o", path.join(folder, "out.xlsx")], { encoding: "utf8" });
-    const seconds = (performance.now() - start) / 1000;
-    const memory = Number(run.stderr) * 1024;
+    const wall = (performance.now() - start) / 1000;
+    const used = JSON.parse(run.stderr) as NodeJS.ResourceUsage;
+    const seconds = (used.userCPUTime + used.systemCPUTime) / 1e6;
+    const memory = used.maxRSS * 1024;
     const how = isShared ? "shared" : "written out";
     console.log(`${ROWS} rows × ${FORMULAS.length} single cells, ${how}, greybody recalc with reading and writing`);
     console.log(
-      `  ${seconds.toFixed(1)} s (limit ${MOST_SECONDS}), ${Math.round(memory / 2 ** 20)} MB (limit ${Math.round(MOST_MEMORY / 2 ** 20)})`,
+      `  ${seconds.toFixed(1)} s of the processor (limit ${MOST_SECONDS}; ${wall.toFixed(1)} s by the clock), ${Math.round(memory / 2 ** 20)} MB (limit ${Math.round(MOST_MEMORY / 2 ** 20)})`,
     );
     console.log(`  ${run.stdout.trim()}`);
     if (run.status !== 0 || seconds > MOST_SECONDS || !(memory <= MOST_MEMORY)) process.exitCode = 1;
