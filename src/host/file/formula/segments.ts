@@ -150,7 +150,7 @@ function cornerText({ row, column, rowFixed, columnFixed }: Corner): string {
 }
 
 /** A reference as a formula writes it. */
-export function referenceText({ sheet, lastSheet, from, to }: Reference): string {
+function referenceText({ sheet, lastSheet, from, to }: Reference): string {
   const quoted = sheet?.startsWith("'") === true && lastSheet !== undefined;
   const sheets = quoted
     ? `'${sheet.slice(1, -1)}:${lastSheet.slice(1, -1)}'`

@@ -84,17 +84,6 @@ const isMark = (item: Item): boolean => item.kind === "other" && item.token.star
 export const significant = (expression: Expression): Expression =>
   expression.filter((item) => !isSpace(item) && !isMark(item));
 
-/** The text of an expression. */
-export function textOf(expression: Expression): string {
-  return expression
-    .map((item) => {
-      if (item.kind === "call") return `${item.name}(${item.args.map(textOf).join(",")})`;
-      if (item.kind === "group") return `(${item.inside.map(textOf).join(",")})`;
-      return item.text;
-    })
-    .join("");
-}
-
 /** Every function that is called, in capitals. */
 export function functionsIn(expression: Expression): string[] {
   return expression.flatMap((item) => {

@@ -39,7 +39,7 @@ const SMALLEST_PLAIN = 1e-6;
 const DIGITS = 15;
 
 /** A number as text has 15 digits at most. */
-export function numberText(value: number, doubt: Doubt): string {
+function numberText(value: number, doubt: Doubt): string {
   const rounded = Number(value.toPrecision(DIGITS));
   const size = Math.abs(rounded);
   if (size !== 0 && (size < SMALLEST_PLAIN || size >= LARGEST_PLAIN)) doubt("so large or small a number as text");

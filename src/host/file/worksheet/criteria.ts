@@ -13,7 +13,7 @@ const ERROR = /^#(?:N\/A|[A-Z0-9/]+[!?])$/i;
 const isPlainText = (text: string): boolean => /^[A-Za-z0-9 ]*$/.test(text);
 
 /** Which cells a criterion means. An empty cell as a criterion stands for 0. */
-export function criterion(wanted: Cell, doubt: Doubt): Matches {
+function criterion(wanted: Cell, doubt: Doubt): Matches {
   if (wanted === null) return numberIs("=", 0, doubt);
   if (typeof wanted === "number") return numberIs("=", wanted, doubt);
   if (typeof wanted === "boolean") return (cell) => cell === wanted;
@@ -63,6 +63,7 @@ function textIs(operator: string, wanted: string, doubt: Doubt): Matches {
   if (/[*?~]/.test(wanted)) doubt("a criterion that orders by a pattern");
   return (cell) => {
     if (typeof cell !== "string") return false;
+    if (cell === "") doubt("the order of an empty text");
     if (!isPlainText(cell) || !isPlainText(wanted)) doubt("the order of texts with other than letters and digits");
     const own = cell.toLowerCase();
     return holds(operator, own < low ? -1 : own > low ? 1 : 0);

@@ -20,7 +20,7 @@ const BEFORE_1900 = Date.UTC(1899, 11, 31) / MILLISECONDS;
 const LEAP_DAY = 60;
 const LAST_DAY = 2_958_465;
 /** Days between the two counts. */
-export const FROM_1904 = 1462;
+const FROM_1904 = 1462;
 
 /** The calendar's day of a count from 1900; undefined outside it. */
 function dayOf(count: number): Day | undefined {
