@@ -95,9 +95,10 @@ function formSheet(
   });
   const blank = blankSheet(name, paper);
   const rowHeights = new Map(blank.rowHeights);
-  fields.forEach(({ note = "" }, line) => {
-    // A note's line holds about 70 characters.
-    const lines = Math.ceil(note.length / 70);
+  fields.forEach(({ note = "", value, format }, line) => {
+    // A line of a note holds about 70 characters, one of a value 40.
+    const words = typeof value === "string" && format === undefined && !isFormula(value) ? value : "";
+    const lines = Math.max(Math.ceil(note.length / 70), Math.ceil(words.length / 40));
     if (lines > 1) rowHeights.set(first + line, 8 + 16 * lines);
   });
   return {

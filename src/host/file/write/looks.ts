@@ -92,7 +92,7 @@ export function field(format: string | undefined, computed: boolean, isNumber: b
   return {
     ...text,
     fill: computed ? looks.computed : looks.input,
-    ...(isNumber ? { align: "right" } : { align: "left", indent: 1 }),
+    ...(isNumber ? { align: "right" } : { align: "left", indent: 1, wrap: true }),
     border: cellBorder,
     ...(computed ? {} : { unlocked: true }),
     ...(format === undefined ? {} : { format }),
