@@ -51,12 +51,16 @@ const OTHER_NAMES: Readonly<Record<string, string>> = {
 
 /** A name as it is compared: without case, unit and marks, spaces as underscores. */
 export function plainName(header: string): string {
-  return header
-    .replace(/\s*[[(].*[\])]\s*$/u, "")
-    .replace(/\n.*$/su, "")
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, "_")
-    .replace(/^_+|_+$/g, "");
+  return (
+    header
+      .replace(/\s*[[(].*[\])]\s*$/u, "")
+      // The page breaks long names after an underscore; its last line is the unit.
+      .replaceAll("_\n", "_")
+      .replace(/\n.*$/su, "")
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, "_")
+      .replace(/^_+|_+$/g, "")
+  );
 }
 
 export interface KnownName {

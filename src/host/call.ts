@@ -1,17 +1,19 @@
 /** A call of one of our functions as a form has it: each argument as typed, the formula to insert, the inputs to preview. */
 import type { ArgumentSpec, Cell, FunctionSpec, Grid, Input } from "../functions/contract.js";
 import { NAMESPACE } from "../functions/describe.js";
+import { plainValue, readArray, writeArray, writeCell } from "./array.js";
 
 /** What a person typed for one argument. */
 export type Argument =
   | { readonly kind: "none" }
   | { readonly kind: "value"; readonly value: Cell }
+  /** Several values, as a formula writes them: {58,0.85;60,0.9}. */
+  | { readonly kind: "array"; readonly grid: Grid }
   /** A cell, a range or a table's column, to be read by the host. */
   | { readonly kind: "reference"; readonly reference: string };
 
 const CELLS = /^(?:(?:'(?:[^']|'')+'|[A-Za-z_][\w.]*)!)?\$?[A-Za-z]{1,3}\$?[1-9]\d*(?::\$?[A-Za-z]{1,3}\$?[1-9]\d*)?$/;
 const TABLE_COLUMN = /^[A-Za-z_]\w*\[[^[\]]+\]$/;
-const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 
 /** Words are text; in quotation marks they are text even where they look like a number or a cell. */
 export function readArgument(typed: string): Argument {
@@ -20,9 +22,9 @@ export function readArgument(typed: string): Argument {
   const quoted = /^"((?:[^"]|"")*)"$/.exec(text)?.[1];
   if (quoted !== undefined) return { kind: "value", value: quoted.replaceAll('""', '"') };
   if (CELLS.test(text) || TABLE_COLUMN.test(text)) return { kind: "reference", reference: text };
-  if (/^true$/i.test(text)) return { kind: "value", value: true };
-  if (/^false$/i.test(text)) return { kind: "value", value: false };
-  return { kind: "value", value: NUMBER.test(text) ? Number(text) : text };
+  const grid = readArray(text);
+  if (grid !== undefined) return { kind: "array", grid };
+  return { kind: "value", value: plainValue(text) ?? text };
 }
 
 /** "=GREY.NAME(…)", with what is left out at the end left out. */
@@ -41,6 +43,7 @@ export function previewCall(spec: FunctionSpec, given: readonly Argument[], cell
     const argument = given[index];
     if (argument === undefined || argument.kind === "none") return undefined;
     if (argument.kind === "value") return argument.value;
+    if (argument.kind === "array") return argument.grid;
     return (
       cells.get(argument.reference) ?? { error: "#REF!", message: `There is nothing to read at ${argument.reference}.` }
     );
@@ -52,13 +55,11 @@ function writeArgument(spec: ArgumentSpec, argument: Argument): string {
   if (argument.kind === "none") return "";
   if (argument.kind === "reference")
     return mayBeZero(spec) ? `IF(${argument.reference}="","",${argument.reference})` : argument.reference;
-  const { value } = argument;
-  if (typeof value === "string") return `"${value.replaceAll('"', '""')}"`;
-  // A form gives numbers, texts and TRUE or FALSE; JSON writes the rest of them as Excel reads them.
-  return typeof value === "boolean" ? String(value).toUpperCase() : JSON.stringify(value);
+  return argument.kind === "array" ? writeArray(argument.grid) : writeCell(argument.value);
 }
 
 /** Excel hands an empty cell of a range over as 0: where 0 means something, a bare reference would be read as it. */
-function mayBeZero({ quantity, zeroIsBlank }: ArgumentSpec): boolean {
+function mayBeZero({ quantity, zeroIsBlank, columns }: ArgumentSpec): boolean {
+  if (columns !== undefined) return columns.some(mayBeZero);
   return zeroIsBlank !== true && quantity !== "text" && quantity !== "band" && quantity !== "table";
 }

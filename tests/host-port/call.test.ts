@@ -1,4 +1,6 @@
-import { findFunction } from "../../src/functions/catalogue.js";
+import { catalogue, findFunction } from "../../src/functions/catalogue.js";
+import { isCellError } from "../../src/functions/contract.js";
+import { argumentsOf } from "../../src/host/array.js";
 import { callFormula, previewCall, readArgument } from "../../src/host/call.js";
 
 const spec = (name: string) => findFunction(name)!;
@@ -14,6 +16,28 @@ test.each([
   ['"B3"', { kind: "value", value: "B3" }],
   ['"a ""b"""', { kind: "value", value: 'a "b"' }],
   ["true", { kind: "value", value: true }],
+  [
+    "{58,0.85;60,-1e2}",
+    {
+      kind: "array",
+      grid: [
+        [58, 0.85],
+        [60, -100],
+      ],
+    },
+  ],
+  [
+    '{"a;b","c"; TRUE ,2}',
+    {
+      kind: "array",
+      grid: [
+        ["a;b", "c"],
+        [true, 2],
+      ],
+    },
+  ],
+  ["{1,2;3}", { kind: "value", value: "{1,2;3}" }],
+  ["{1,,3}", { kind: "value", value: "{1,,3}" }],
   ["B3", { kind: "reference", reference: "B3" }],
   ["$B$3:C9", { kind: "reference", reference: "$B$3:C9" }],
   ["'My job'!B4", { kind: "reference", reference: "'My job'!B4" }],
@@ -25,6 +49,20 @@ test.each([
 test("a reference for a temperature is wrapped, one for a quantity that 0 cannot be is not", () => {
   expect(call("CORRECTED", "B3", "C3", "22")).toBe('=GREY.CORRECTED(IF(B3="","",B3),C3,22)');
 });
+
+test("so is a range some of whose columns may be 0; one of headers is not", () => {
+  expect(call("UNCERTAINTY", "A2:E9", "F2:J9")).toMatch(/^=GREY\.UNCERTAINTY\(IF\(A2:E9="","",A2:E9\),/);
+  expect(call("CHECK", "A1:F1", "A2:F9")).toBe('=GREY.CHECK(A1:F1,IF(A2:F9="","",A2:F9))');
+});
+
+test.each(catalogue.map(({ name, example }) => [name, example.formula] as const))(
+  "%s: the form takes its example as it is written, and gives it back",
+  (name, formula) => {
+    const typed = argumentsOf(formula)!;
+    expect(call(name, ...typed)).toBe(formula);
+    expect(previewCall(spec(name), typed.map(readArgument), new Map()).flat().filter(isCellError)).toEqual([]);
+  },
+);
 
 test("what is left out between stays empty, at the end it is left out", () => {
   expect(call("RADIANCE", "58", "", "F", "")).toBe('=GREY.RADIANCE(58,,"F")');

@@ -4,6 +4,7 @@ import { type ReactElement, useState } from "react";
 import type { FunctionSpec } from "../../functions/contract.js";
 import { signature } from "../../functions/describe.js";
 import { sourcesInWords } from "../../functions/about.js";
+import { argumentsOf } from "../../host/array.js";
 import { callFormula } from "../../host/call.js";
 import { Next } from "../parts.js";
 import type { PaneTools } from "../tools.js";
@@ -27,6 +28,7 @@ export function CallForm({ spec, tools }: FormProps): ReactElement {
   const formula = callFormula(spec, given);
   const needed = spec.args.filter(({ optional }) => optional !== true);
   const others = spec.args.filter(({ optional }) => optional === true);
+  const example = argumentsOf(spec.example.formula);
 
   const insert = async (overwrite: boolean): Promise<void> => {
     const written = await port.insertFormula(formula, { overwrite });
@@ -84,7 +86,19 @@ export function CallForm({ spec, tools }: FormProps): ReactElement {
         </div>
       </div>
       <p className="gp-note">
-        Example: <span className="gp-code">{spec.example.formula}</span> gives {spec.example.shows}
+        Example: <span className="gp-code">{spec.example.formula}</span> gives {spec.example.shows}{" "}
+        {example === undefined ? null : (
+          <Button
+            size="small"
+            appearance="subtle"
+            onClick={() => {
+              setTyped(Object.fromEntries(spec.args.map(({ name }, at) => [name, example[at] ?? ""])));
+              setAsking(false);
+            }}
+          >
+            Fill it in
+          </Button>
+        )}
       </p>
       <p className="gp-note">Rests on {sourcesInWords(spec.sources)}.</p>
     </form>

@@ -55,6 +55,9 @@ export function FunctionsWay({ tools, specs }: { tools: PaneTools; specs: readon
                 >
                   <span className="gp-line-what gp-code">{`${NAMESPACE}.${spec.name}`}</span>
                   <span className="gp-line-why">{spec.summary}</span>
+                  <span className="gp-line-example">
+                    <span className="gp-code">{spec.example.formula}</span> → {spec.example.shows}
+                  </span>
                 </button>
                 {open === spec.name ? <CallForm spec={spec} tools={tools} /> : null}
               </li>

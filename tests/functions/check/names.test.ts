@@ -33,6 +33,15 @@ describe("names of our routes", () => {
     expect(name !== undefined || isPassedOver).toBe(true);
   });
 
+  it("are known as the page breaks them, the unit in the last line", () => {
+    for (const [broken, name] of [
+      ["amps_\nleft\nA", "amps_left"],
+      ["surrounding_\nair\n°C", "surrounding_air"],
+      ["left\n°C", "left"],
+    ] as const)
+      expect(columnNamed(broken).name).toBe(name);
+  });
+
   test.each([...new Set(lines)])("%s", (line) => {
     const { name, isPassedOver } = jobLineNamed(line);
     expect(name !== undefined || isPassedOver).toBe(true);
