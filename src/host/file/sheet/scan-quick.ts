@@ -15,14 +15,17 @@ const ODD = /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|\]\]>/;
 const SPACE = /[ \t\n]*/y;
 const CELL =
   /<c r="([A-Z]{1,3})([1-9]\d{0,6})"(?: s="\d+")?(?: t="([a-zA-Z]+)")?(?: cm="(\d+)")?(?: vm="(\d+)")?(\/?)>/y;
-const ROW = /<row r="([1-9]\d{0,6})"((?: [\w:]+="[^"<&]*")*) ?(\/?)>/y;
-const FORMULA = /<f((?: [\w:]+="[^"<&]*")*)(\/?)>/y;
-const ATTRIBUTE = / ([\w:]+)="([^"<&]*)"/g;
+const ROW = /<row r="([1-9]\d{0,6})"((?: [A-Za-z_][\w:]*="[^"<&\t\n]*")*) ?(\/?)>/y;
+const FORMULA = /<f((?: [A-Za-z_][\w:]*="[^"<&\t\n]*")*)(\/?)>/y;
+const ATTRIBUTE = / ([\w:]+)="([^"<&\t\n]*)"/g;
 const VALUE = /<v(?: xml:space="preserve")?>([^<&]*)<\/v>/y;
 const INLINE = /<is><t(?: xml:space="preserve")?>([^<]*)<\/t><\/is>/y;
 const TEXT = /([^<]*)<\/f>/y;
 const REFERENCE = /&(?:amp|lt|gt|quot|apos|#[1-9]\d{1,4}|#x[0-9a-fA-F]{2,4});/g;
 const NAMED: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', apos: "'" };
+
+/** Characters below the space that a reference may name: tab and ends of line. */
+const LINE = new Set([9, 10, 13]);
 
 /** Thrown where the form is another one. */
 class Unusual extends Error {}
@@ -202,7 +205,7 @@ function decoded(text: string): string {
     const name = reference.slice(1, -1);
     if (!name.startsWith("#")) return NAMED[name]!;
     const code = name.startsWith("#x") ? parseInt(name.slice(2), 16) : Number(name.slice(1));
-    if (code < 0x20 || (code >= 0xd800 && code <= 0xdfff) || code >= 0xfffe) throw new Unusual();
+    if ((code < 0x20 && !LINE.has(code)) || (code >= 0xd800 && code <= 0xdfff) || code >= 0xfffe) throw new Unusual();
     return String.fromCharCode(code);
   });
   if (references !== text.split("&").length - 1) throw new Unusual();
