@@ -12,7 +12,7 @@ export const CORRECTION_HINTS: Hints = {
     `No object gives this reading: with emissivity ${w.number("emissivity")} the surroundings alone would show ${w.temperature("temperature")}. Check reading, emissivity and reflected.`,
   "no-radiance": () => "So near to absolute zero nothing is radiated in this band: check value and units.",
   "beyond-temperatures": (w) =>
-    `The object would be at ${w.temperature("temperature")}, beyond the ${w.temperature("most")} that is answered for: next to nothing of it gets through. Check emissivity, transmissions and the order of the arguments.`,
+    `The object would be at ${w.temperature("temperature")}, beyond the ${w.temperature("most")} that is answered for. Check reading, emissivity, transmissions and the order of the arguments.`,
   "beyond-numbers": () =>
     "So little of the object gets through that no number holds its temperature: check emissivity and transmissions.",
   "band-wavelengths": () => "A band is two wavelengths in µm, shorter first, such as 7.5-14.",
