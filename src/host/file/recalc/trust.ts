@@ -5,6 +5,7 @@ import type { Area } from "../formula/areas.js";
 import { isWhole } from "../formula/places.js";
 import { mayGive, mayHideErrors } from "../formula/trusted.js";
 import { isDoubted } from "../worksheet/functions.js";
+import type { SavedValue } from "../sheet/scan.js";
 import type { LoadedBook } from "./load.js";
 import type { FormulaNode } from "./nodes.js";
 
@@ -37,7 +38,7 @@ export class Trust {
   }
 
   /** Why the result of a formula is not trusted: a value in it is doubted, or nothing that it reads or calls explains its error. */
-  after({ prepared }: FormulaNode, result: Grid, heard: Heard): string | undefined {
+  after({ prepared, cell }: FormulaNode, result: Grid, heard: Heard): string | undefined {
     const { functions = [], areas, text } = prepared;
     if (heard.doubt !== undefined && (prepared.isOurs || mayHideErrors(functions) || isDoubted(result))) {
       return heard.doubt;
@@ -45,9 +46,11 @@ export class Trust {
     if (heard.soughtNothing && prepared.searched?.some((area) => !area || this.holdsNothing(area)) !== false) {
       return "a lookup of nothing";
     }
-    for (const cell of result.flat()) {
-      if (!isCellError(cell)) continue;
-      const { error } = cell;
+    const language = ofLanguage(cell.value, result[0]?.[0] ?? null, text);
+    if (language !== undefined) return language;
+    for (const value of result.flat()) {
+      if (!isCellError(value)) continue;
+      const { error } = value;
       if (text.includes(error)) continue;
       const isOurs = prepared.isOurs && error !== "#NAME?";
       const mayBe = mayGive(error, functions) && !(error === "#REF!" && areas.some(isWhole));
@@ -98,6 +101,20 @@ export class Trust {
     const rows = this.book.sheets[sheet]?.hiddenRows ?? [];
     return rows.some((row) => row >= startRow && row <= endRow);
   }
+}
+
+const SEPARATORS = /[.,'\s\u00a0\u202f]/g;
+const withoutSeparators = (text: string): string => text.replace(SEPARATORS, "");
+
+/** A saved text that Excel of another language has made: with another decimal sign, or with its names of months and days. */
+function ofLanguage(saved: SavedValue, fresh: Cell, formula: string): string | undefined {
+  if (typeof saved !== "string" || typeof fresh !== "string" || saved === "" || saved === fresh) return undefined;
+  const makesText = formula.includes("TEXT(");
+  if (makesText && /\d/.test(saved) && withoutSeparators(saved) === withoutSeparators(fresh)) {
+    return "the signs in its numbers are those of another language";
+  }
+  const hasNames = /"[^"]*(?:mmm|ddd)[^"]*"/i.test(formula);
+  return makesText && hasNames ? "names of months and days are those of the language of Excel" : undefined;
 }
 
 /** What an area holds no longer changes once a formula that reads it is worked out: it is looked through once. */
