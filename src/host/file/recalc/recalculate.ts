@@ -13,6 +13,7 @@ import { worksheetFunctions } from "../worksheet/functions.js";
 import type { Listener } from "../worksheet/functions.js";
 import { keyOf, MOST_COLUMNS } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
+import type { Clock } from "./nodes-clock.js";
 import type { FormulaNode, Nodes } from "./nodes.js";
 import { withRoom } from "./nodes-spill.js";
 import { planOf } from "./order.js";
@@ -28,6 +29,8 @@ export type Outcome =
 export interface RecalculateOptions {
   /** Every formula, not only ours and what depends on them. */
   readonly all: boolean;
+  /** What NOW and TODAY are; without it they keep what is saved. */
+  readonly clock?: Clock | undefined;
   /** Told now and then how many formulas are behind, of how many. */
   readonly onProgress?: (done: number, of: number) => void;
 }
@@ -61,10 +64,10 @@ export async function recalculate(
 async function attempt(
   book: LoadedBook,
   specs: readonly FunctionSpec[],
-  { all, onProgress }: RecalculateOptions,
+  { all, clock, onProgress }: RecalculateOptions,
   apart: Set<FileCell>,
 ): Promise<Recalculation> {
-  const { nodes, order } = planOf(book, specs, apart);
+  const { nodes, order } = planOf(book, specs, apart, clock);
   const { nodes: ordered, reads, circular } = order;
   const specsByName = new Map(specs.map((spec) => [spec.name, spec]));
   const fresh = book.sheets.map(() => new Map<number, Cell>());
@@ -109,7 +112,7 @@ async function attempt(
   for (const [done, node] of ordered.entries()) {
     if (done % PROGRESS_EVERY === 0) onProgress?.(done, ordered.length);
     const before = reads[node.index] ?? [];
-    if (!all && !node.prepared.isOurs && !before.some((other) => wanted.has(other))) continue;
+    if (!all && !node.prepared.isOurs && node.isAsked !== true && !before.some((other) => wanted.has(other))) continue;
     wanted.add(node);
     const kept = before.find((other) => keptBecause.has(other));
     if (kept && node.run && !apart.has(kept.cell)) apart.add(node.cell);
@@ -140,7 +143,9 @@ async function attempt(
 /** As large as the cells that a sheet has and every single one that a formula names: beyond it the engine knows no cells. */
 function sizesOf(book: LoadedBook, all: readonly FormulaNode[]): { rows: number; columns: number }[] {
   const sizes = book.sheets.map(({ rows, columns }) => ({ rows: Math.max(rows, 1), columns: Math.max(columns, 1) }));
-  for (const { prepared } of all) {
+  for (const { prepared, kind, sheet } of all) {
+    // A result may grow as far as a sheet goes: cut off at the last cell it would be an error.
+    if (kind === "dynamic") sizes[sheet.index] = { rows: MOST_ROWS, columns: MOST_COLUMNS };
     for (const area of prepared.areas) {
       const size = sizes[area.sheet];
       if (!size) continue;
