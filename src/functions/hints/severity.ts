@@ -4,7 +4,7 @@ import type { Hints } from "./words.js";
 export const SEVERITY_HINTS: Hints = {
   "share-of-limit": () => "Against a limit the rise is its share of the permitted rise, such as 0.9.",
   "reference-not-in-criteria": (w) =>
-    `${w.number("criteria")} has no column for "${w.number("reference")}", only ${w.number("has")}.${w.number("sets") && ` One of the built-in tables that has: ${w.number("sets")}.`}`,
+    `${w.number("criteria")} has no column for "${w.number("reference")}", only ${w.number("has")}.${w.number("sets") && ` Built-in tables that have it: ${w.number("sets")}.`}`,
   "enclosed-not-graded": () =>
     "An enclosed part is not seen, and what is not seen is not graded: nothing ties the temperature of a door to what is behind it.",
   "view-not-in-criteria": (w) =>
