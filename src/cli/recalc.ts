@@ -20,6 +20,7 @@ export interface RecalcOptions {
   readonly inPlace?: boolean;
   readonly check?: boolean;
   readonly all?: boolean;
+  readonly volatile?: boolean;
   readonly tolerance?: number;
   readonly report?: string;
 }
@@ -34,6 +35,12 @@ interface FileReport {
 }
 
 const NOTHING: Summary = { formulas: 0, same: 0, changed: 0, kept: 0 };
+
+/** This moment in local time, as a workbook counts days. */
+function serialNow(): number {
+  const now = new Date();
+  return (now.getTime() - now.getTimezoneOffset() * 60_000) / 86_400_000 + 25_569;
+}
 
 /** Zlib is there in node, and quicker; what is large is packed with less care. */
 const CODEC: Codec = {
@@ -98,6 +105,7 @@ async function one(
     tolerance,
     isCheck,
     codec: CODEC,
+    clock: options.volatile === true ? { now: serialNow() } : undefined,
     isListed: (status) => report !== undefined || status === "kept" || (isCheck && status === "changed"),
     onProgress: (done, of) => progress.show(file, done, of),
   });

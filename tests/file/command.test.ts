@@ -166,3 +166,23 @@ test("texts of strangers do not steer the terminal", async () => {
   expect(stdout).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/);
   unlinkSync(file);
 });
+
+test("--volatile: NOW and TODAY as of now, with what depends on them; OFFSET keeps its value all the same", async () => {
+  const rows =
+    '<row r="1"><c r="A1"><f>TODAY()</f><v>1</v></c><c r="B1"><f>A1+1</f><v>2</v></c><c r="C1"><f>NOW()-TODAY()</f><v>7</v></c>' +
+    '<c r="D1"><f>OFFSET(A1,0,0)+TODAY()*0</f><v>3</v></c><c r="E1"><f>2*3</f><v>5</v></c></row>';
+  const file = folder.put("a.xlsx", makeWorkbook({ sheets: [{ name: "S", rows }] }));
+  expect((await recalc([file, "--check"])).stdout).toMatch(/0 formulas/);
+  const options = ["-o", folder.at("b.xlsx"), "--report", folder.at("r.json"), "--volatile"];
+  expect(await recalc([file, ...options])).toMatchObject({ status: 0, stderr: "" });
+  const { cells } = JSON.parse(readFileSync(folder.at("r.json"), "utf8")) as ReportFile;
+  const value = (cell: string): unknown => cells.find((one) => one.cell === cell)?.recalculated;
+  // Day 25,569 is 1 January 1970 (count of days from 1 January 1900 with its leap day that never was).
+  const today = Math.floor((Date.now() - new Date().getTimezoneOffset() * 60_000) / 86_400_000) + 25_569;
+  expect(Math.abs((value("A1") as number) - today)).toBeLessThanOrEqual(1);
+  expect(value("B1")).toBe((value("A1") as number) + 1);
+  expect(value("C1")).toBeGreaterThanOrEqual(0);
+  expect(value("C1")).toBeLessThan(1);
+  expect(value("D1")).toBe(3);
+  expect(value("E1")).toBeUndefined();
+});

@@ -10,6 +10,7 @@ import type { CellReport, CellStatus, Changes } from "./changes.js";
 import { emptyReader } from "./changes-empty.js";
 import { loadBook } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
+import type { Clock } from "./nodes-clock.js";
 import { recalculate } from "./recalculate.js";
 import type { Outcome } from "./recalculate.js";
 
@@ -25,6 +26,8 @@ export interface FileRecalculation {
 
 export interface FileOptions {
   readonly all?: boolean | undefined;
+  /** What NOW and TODAY are; without it they keep what is saved. */
+  readonly clock?: Clock | undefined;
   /** Relative difference up to which a stored number is right. */
   readonly tolerance?: number | undefined;
   readonly onProgress?: ((done: number, of: number) => void) | undefined;
@@ -44,9 +47,10 @@ export async function recalculateFile(
 ): Promise<FileRecalculation> {
   const { all = false, tolerance = DEFAULT_TOLERANCE, isListed = () => true, isCheck = false } = options;
   const book = loadBook(bytes, options.codec);
-  const { onProgress } = options;
+  const { onProgress, clock } = options;
   const { outcomes, magnitudeOf, valueAt } = await recalculate(book, specs, {
     all,
+    clock,
     ...(onProgress ? { onProgress } : {}),
   });
   const { cells, counts, patches } = changesOf(book, outcomes, {

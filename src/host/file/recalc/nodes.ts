@@ -2,10 +2,12 @@
 import type { FunctionSpec } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
 import { Preparer } from "../formula/prepare.js";
-import type { PreparedFormula } from "../formula/prepare.js";
+import type { FormulaCell, PreparedFormula } from "../formula/prepare.js";
 import { parseReference } from "../../reference.js";
 import type { FileCell } from "../sheet/scan.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
+import { atMoment } from "./nodes-clock.js";
+import type { Clock } from "./nodes-clock.js";
 import { groupsOf } from "./nodes-groups.js";
 import type { Group } from "./nodes-groups.js";
 import { Lookup } from "./nodes-lookup.js";
@@ -25,6 +27,8 @@ export interface FormulaNode {
   readonly range: Area;
   readonly prepared: PreparedFormula;
   readonly run?: Run;
+  /** Worked out for itself, though it is none of ours: what the clock says is asked for. */
+  readonly isAsked?: boolean;
 }
 
 export interface Nodes {
@@ -55,6 +59,7 @@ export function nodesOf(
   book: LoadedBook,
   specs: readonly FunctionSpec[] = [],
   apart: ReadonlySet<FileCell> = new Set(),
+  clock?: Clock,
 ): Nodes {
   const { sheets, tables, facts } = book;
   const preparer = new Preparer({ sheets, names: facts.definedNames, tables, is1904: facts.is1904 });
@@ -63,12 +68,16 @@ export function nodesOf(
     sheets: new Map(sheets.map(({ name }, i) => [name.toLowerCase(), i])),
     specs: new Map(specs.map((spec) => [spec.name, spec])),
   };
+  const prepare: Prepare = (formula, place) => {
+    const told = clock ? atMoment(formula, clock, facts.is1904) : formula;
+    return { prepared: preparer.prepare(told, place), isAsked: told !== formula };
+  };
   const all: FormulaNode[] = [];
   for (const sheet of sheets) {
     for (const group of groupsOf(sheet, book.dynamicArrays, preparer.isSheet)) {
       const run = apart.has(group.cells[0]!) ? undefined : runNode(sheet, group, setting);
       if (run) all.push({ index: all.length, ...run });
-      else for (const node of singleNodes(sheet, group, preparer)) all.push({ index: all.length, ...node });
+      else for (const node of singleNodes(sheet, group, prepare)) all.push({ index: all.length, ...node });
     }
   }
   const lookup = new Lookup(all);
@@ -93,7 +102,9 @@ function runNode(sheet: LoadedSheet, group: Group, setting: RunSetting): Omit<Fo
   return { sheet, cell, formula: group.text, kind: "run", range, ...found };
 }
 
-function* singleNodes(sheet: LoadedSheet, group: Group, preparer: Preparer): Generator<Omit<FormulaNode, "index">> {
+type Prepare = (formula: string, place: FormulaCell) => Required<Pick<FormulaNode, "prepared" | "isAsked">>;
+
+function* singleNodes(sheet: LoadedSheet, group: Group, prepare: Prepare): Generator<Omit<FormulaNode, "index">> {
   const { kind } = group;
   for (const [i, cell] of group.cells.entries()) {
     const formula = i === 0 ? group.text : group.template!.textAt(cell.row);
@@ -103,7 +114,7 @@ function* singleNodes(sheet: LoadedSheet, group: Group, preparer: Preparer): Gen
     if (kind === "data table") yield { sheet, cell, formula, kind, range, prepared: DATA_TABLE };
     else if (size > MOST_RESULT_CELLS) {
       yield { sheet, cell, formula, kind, range: placeOf(cell, sheet.index), prepared: TOO_LARGE };
-    } else yield { sheet, cell, formula, kind, range, prepared: preparer.prepare(formula, place) };
+    } else yield { sheet, cell, formula, kind, range, ...prepare(formula, place) };
   }
 }
 

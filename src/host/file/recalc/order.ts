@@ -2,6 +2,7 @@
 import type { FunctionSpec } from "../../../functions/contract.js";
 import type { FileCell } from "../sheet/scan.js";
 import type { LoadedBook } from "./load.js";
+import type { Clock } from "./nodes-clock.js";
 import { nodesOf } from "./nodes.js";
 import type { FormulaNode, Nodes } from "./nodes.js";
 
@@ -57,9 +58,10 @@ export function planOf(
   book: LoadedBook,
   specs: readonly FunctionSpec[],
   apart: Set<FileCell>,
+  clock?: Clock,
 ): { nodes: Nodes; order: Order } {
   for (;;) {
-    const nodes = nodesOf(book, specs, apart);
+    const nodes = nodesOf(book, specs, apart, clock);
     const order = orderOf(nodes);
     const runs = [...order.circular].filter(({ run }) => run !== undefined);
     if (runs.length === 0) return { nodes, order };

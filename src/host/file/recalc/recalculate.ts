@@ -13,6 +13,7 @@ import { worksheetFunctions } from "../worksheet/functions.js";
 import type { Listener } from "../worksheet/functions.js";
 import { keyOf, MOST_COLUMNS } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
+import { largest } from "./changes-magnitude.js";
 import type { Clock } from "./nodes-clock.js";
 import type { FormulaNode, Nodes } from "./nodes.js";
 import { withRoom } from "./nodes-spill.js";
@@ -154,22 +155,6 @@ function sizesOf(book: LoadedBook, all: readonly FormulaNode[]): { rows: number;
     }
   }
   return sizes;
-}
-
-const MOST_LOOKED_AT = 20_000;
-
-function largest(areas: readonly Area[], valueAt: (sheet: number, row: number, column: number) => Cell): number {
-  let most = 0;
-  let looked = 0;
-  for (const { sheet, startRow, endRow, startColumn, endColumn } of areas) {
-    for (let r = startRow; r <= endRow && looked < MOST_LOOKED_AT; r++) {
-      for (let c = startColumn; c <= endColumn && looked < MOST_LOOKED_AT; c++, looked++) {
-        const value = valueAt(sheet, r, c);
-        if (typeof value === "number") most = Math.max(most, Math.abs(value));
-      }
-    }
-  }
-  return most;
 }
 
 /** @param node whose outcome it is, where another formula is worked out for it */
