@@ -38,6 +38,9 @@ export function outOfRange(units: SheetUnits): string[] {
   ];
 }
 
+/** What Job holds for the rows that have a surface and nothing of their own. */
+const ofJob = (name: string): string => `IF(([${name}]="")*([emissivity_used]<>""),job_${name},"")`;
+
 /** Settings of the row, or of wherever they were looked up, that cannot be. */
 export function wrongSettings(units: SheetUnits): string[] {
   const distance = (metric: number): number => units.from("distance", metric);
@@ -54,6 +57,9 @@ export function wrongSettings(units: SheetUnits): string[] {
     wrong('IF([path_air]&[surrounding_air]="",[path_air_used],"")', air, '"air between camera and target in Job"'),
     wrong("[distance]", [distance(DISTANCE[0]), distance(DISTANCE[1])], '"distance"'),
     wrong("[humidity]", HUMIDITY, '"humidity"'),
+    // Those of Job are told where they are used: else a fraction for per cent would only leave the air without an answer.
+    wrong(ofJob("distance"), [distance(DISTANCE[0]), distance(DISTANCE[1])], '"distance in Job"'),
+    wrong(ofJob("humidity"), HUMIDITY, '"humidity (%) in Job"'),
     wrong("[window_temp]", inUnits(WINDOW, units), '"window_temp"'),
   ];
 }

@@ -38,6 +38,7 @@ const BOOKS = {
     at("P2-DE", 42, greased(20)),
   ]),
   undated: inThePumpHouse([at("P2-DE", 52, greased(20))], { job: { date: null } }),
+  fraction: inThePumpHouse([at("P2-DE", 42), at("P2-DE", 42, { humidity: 45 }), {}], { job: { humidity: 0.45 } }),
   limit: inThePumpHouse([
     at("G1", 83.1),
     at("G1", 90.1, greased(20)),
@@ -128,6 +129,12 @@ test("fresh grease keeps a rise up to 17 K from a grade for 48 h, and says so", 
   expect(grease.cell(0, "remarks")).toBe("greased 20 h before: up to 17 K may be grease, look again");
   expect(grease.cell(4, "remarks")).toBe("greased after the image: check both times");
   expect(routes.undated.cell(0, "remarks")).toBe("needs: survey date in Job");
+});
+
+test("a humidity in Job as a fraction is told by its name, where it is used", () => {
+  const { fraction } = routes;
+  expect(fraction.cell(0, "remarks")).toBe("humidity (%) in Job 0.45: a number from 1 to 100");
+  expect([1, 2].map((row) => fraction.cell(row, "remarks"))).toEqual(["", ""]);
 });
 
 test("a limit is the user's own and of the surface that is seen; fresh grease does not suspend it", () => {
