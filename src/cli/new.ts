@@ -31,7 +31,7 @@ const TEMPLATES: Readonly<Record<string, (units: Units, rows: number) => BookDes
   "demo-route": (units) => demoRoute(units),
 };
 
-export const templateNames = Object.keys(TEMPLATES);
+const templateNames = Object.keys(TEMPLATES);
 
 /** `greybody new`: writes a workbook from a template; a file that is there already stays. */
 export async function newWorkbook(name: string, options: NewOptions, specs: readonly FunctionSpec[]): Promise<string> {

@@ -15,7 +15,7 @@ export interface Node {
   text: string;
 }
 
-export function parse(xml: string): Node {
+function parse(xml: string): Node {
   const root: Node = { name: "", attributes: {}, children: [], text: "" };
   const open = [root];
   const parser = new SaxesParser({ xmlns: false });

@@ -19,7 +19,7 @@ export async function writeDescribed(
 }
 
 /** The same for a book that is given cell by cell. */
-export async function writeBook(book: WrittenBook, specs: readonly FunctionSpec[]): Promise<Uint8Array> {
+async function writeBook(book: WrittenBook, specs: readonly FunctionSpec[]): Promise<Uint8Array> {
   const { bytes, cells } = await recalculateFile(packBook(book), specs, { all: true });
   const kept = cells.find(({ status }) => status === "kept");
   // Excel without the add-in, a phone, a preview in a mail show what is saved: nothing may be missing.

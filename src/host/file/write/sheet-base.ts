@@ -5,7 +5,7 @@ import type { CellStyle, PrintSetup, Validation, WrittenCell, WrittenSheet } fro
 /** Turns a description's cell into a written one; formulas are resolved on the way. */
 export type Put = (row: number, column: number, cell: Cell | undefined, style: CellStyle) => WrittenCell;
 
-export const ROW_HEIGHT = 24;
+const ROW_HEIGHT = 24;
 const TITLE_HEIGHT = 32;
 const FOOT = "Arithmetic only: a qualified person decides; local codes and licensed practice govern.";
 
