@@ -51,6 +51,7 @@ const MOST = {
   /** Cells without a formula, and so many more for each formula. */
   constants: 800_000,
   constantsPerFormula: 10,
+  formulas: 1_000_000,
   /** Whatever the formulas. */
   cells: 12_000_000,
   /** Bytes of the sheets' parts and the shared texts, and so many more for each formula. */
@@ -121,6 +122,9 @@ function loadSheet(
     }
     if (held.cells + store.size > MOST.cells) {
       throw new FileRefused(`The workbook has more than ${MOST.cells} cells, the most that are read. Split it.`);
+    }
+    if (cell.formula && held.formulas + store.formulaCells.length >= MOST.formulas) {
+      throw new FileRefused(`The workbook has more than ${MOST.formulas} formulas, the most that are read. Split it.`);
     }
     return withSerialDate(cell, is1904);
   });

@@ -5,7 +5,7 @@ export const ZIP_LIMITS = {
   /** Entries in the package. */
   entries: 20_000,
   /** Bytes of one part when expanded. */
-  partBytes: 384 * 2 ** 20,
+  partBytes: 256 * 2 ** 20,
   /** Bytes of a part other than a sheet, when expanded. */
   otherPartBytes: 32 * 2 ** 20,
   /** Elements within one another. */
