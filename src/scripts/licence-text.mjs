@@ -14,7 +14,7 @@ export function licenceOf({ licenses, path: folder }) {
 
 /**
  * The text: the package's own file, else the licence section of its read-me, else that of another package of the same
- * repository under the same licence, else (MIT alone) the standard text in its author's name. Undefined where none is.
+ * repository under the same licence, else (MIT and ISC alone) the standard text in its author's name. Undefined where none is.
  */
 export function licenceText(entry, all) {
   return ownText(entry.path) ?? readMeText(entry.path) ?? siblingText(entry, all) ?? standardText(entry);
@@ -45,10 +45,23 @@ function siblingText(entry, all) {
   return sibling && ownText(sibling.path);
 }
 
+/** The ISC licence but for its line of copyright (opensource.org/license/isc). */
+const ISC = `Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted,
+provided that the above copyright notice and this permission notice appear in all copies.
+
+THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL
+IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT,
+INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY DAMAGES WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN
+ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION, ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF
+THIS SOFTWARE.`;
+
 function standardText(entry) {
   // Where no author is named, the owner of the repository is.
   const holder = entry.publisher ?? /github\.com[/:]([^/]+)\//.exec(entry.repository ?? "")?.[1];
-  if (licenceOf(entry) !== "MIT" || holder === undefined) return undefined;
+  if (holder === undefined) return undefined;
+  const copyright = `Copyright (c) ${holder}`;
+  if (licenceOf(entry) === "ISC") return `ISC License\n\n${copyright}\n\n${ISC}`;
+  if (licenceOf(entry) !== "MIT") return undefined;
   const ours = readFileSync(inRoot("LICENSE"), "utf8").trim();
-  return ours.replace(/^Copyright .*$/m, `Copyright (c) ${holder}`);
+  return ours.replace(/^Copyright .*$/m, copyright);
 }
