@@ -109,7 +109,7 @@ describeInBrowser("The pane", () => {
       const names = page.page.locator(".gp-line-what");
       expect(await names.allInnerTexts()).toContain("GREY.RISE_AT_LOAD");
       expect(await names.allInnerTexts()).not.toContain("GREY.CORRECTED");
-      await page.page.getByLabel("Search functions and arguments").fill("no such words");
+      await page.page.getByLabel("Search functions and arguments").fill("zzqx");
       expect(await page.page.getByText("No function with these words.").count()).toBe(1);
 
       await page.page.getByLabel("Search functions and arguments").fill("corrected");
