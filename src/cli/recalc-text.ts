@@ -1,5 +1,5 @@
 import type { CellReport } from "../host/file/recalc/changes.js";
-import type { SavedValue } from "../host/file/sheet/scan.js";
+import type { SavedValue } from "../host/file/sheet/cells.js";
 
 /** What came of one file, counted. */
 export interface Summary {

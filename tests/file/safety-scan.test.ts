@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { scanQuickly } from "../../src/host/file/sheet/scan-quick.js";
 import { scanSheet } from "../../src/host/file/sheet/scan.js";
-import type { FileCell, ScannedSheet } from "../../src/host/file/sheet/scan.js";
+import type { FileCell, ScannedSheet } from "../../src/host/file/sheet/cells.js";
 
 const MAIN = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const STRINGS = ["zero", "one"];

@@ -46,7 +46,9 @@ describe("rows", () => {
     const found = result({ inputs: inputs.map(() => READING), uncertainties });
     expectCells([found[0] ?? [], found[2] ?? [], found[5] ?? []], [[EXPANDED], [2 * EXPANDED], [EXPANDED]], 1e-6);
     expect(found[1]?.[0]).toMatchObject({ message: expect.stringMatching(/^emissivity_u: 2 .*0\.02\?/) as string });
-    expect(found[3]?.[0]).toMatchObject({ message: expect.stringMatching(/^uncertainties: All are 0 or empty/) as string });
+    expect(found[3]?.[0]).toMatchObject({
+      message: expect.stringMatching(/^uncertainties: All are 0 or empty/) as string,
+    });
     expect(found[4]?.[0]).toEqual(passing);
   });
 

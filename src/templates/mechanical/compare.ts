@@ -6,7 +6,7 @@ import { airTransmission, corrected } from "../route/temperatures.js";
 import { beyondCamera, unreadable, wrongReadings } from "../route/typed-wrong.js";
 
 const WORKING = "Working";
-export const READINGS = ["reading", "reference"] as const;
+const READINGS = ["reading", "reference"] as const;
 export const MEASURED = '([reading]<>"")';
 
 /** Classes of winding insulation, °C: never a frame's limit, though some write them there (NEMA MG 1, as it is quoted). */

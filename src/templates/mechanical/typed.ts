@@ -47,7 +47,7 @@ export const POINT_READING_COLUMNS = [
 export type PointReading = Row<(typeof POINT_READING_COLUMNS)[number]["key"]>;
 
 /** Kinds of points; what is no bearing takes no grease of its own. */
-export const POINTS = [
+const POINTS = [
   "drive end",
   "non-drive end",
   "coupling",
@@ -59,7 +59,7 @@ export const POINTS = [
 ] as const;
 
 /** What a permitted temperature is one of; only that of the surface that is seen may be compared with a reading. */
-export const LIMIT_KINDS = ["this surface", "bearing metal", "oil", "winding"] as const;
+const LIMIT_KINDS = ["this surface", "bearing metal", "oil", "winding"] as const;
 
 export const POINT_COLUMNS = [
   column("asset_id", "Point", 92, { note: "Unique: one for each point of a machine." }),

@@ -5,7 +5,7 @@ import type { SheetUnits } from "./sheet-units.js";
 import { AIR, CURRENT, DISTANCE, EMISSIVITY, HUMIDITY, type Range, READING, REFLECTED, WINDOW } from "./ranges.js";
 import { READING_COLUMNS } from "./typed.js";
 
-export const fits = (reference: string, [low, high]: Range): string =>
+const fits = (reference: string, [low, high]: Range): string =>
   `ISNUMBER(${reference})*(${reference}>=${low})*(${reference}<=${high})`;
 
 export const inUnits = ([low, high]: Range, units: SheetUnits): Range => [

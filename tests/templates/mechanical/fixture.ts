@@ -25,7 +25,7 @@ const job: MechanicalJob = {
 /** Black: what is read is what it is, to a hundredth, so close by and in such dry air. */
 const surfaces = [{ surface: "black", emissivity: 1, known_from: "assumed" }];
 
-export const points: readonly Point[] = [
+const points: readonly Point[] = [
   { asset_id: "P1-DE", machine: "Pump 1", point: "drive end", surface: "black", like: "P1-NDE", target_size: 40 },
   { asset_id: "P1-NDE", machine: "Pump 1", point: "non-drive end", surface: "black", like: "P1-DE" },
   { asset_id: "P2-DE", machine: "Pump 2", point: "drive end", surface: "black", baseline_rise: 20, baseline_load: 80 },

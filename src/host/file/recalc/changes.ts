@@ -3,7 +3,7 @@ import type { Cell } from "../../../functions/contract.js";
 import { isCellError } from "../../../functions/contract.js";
 import { columnLetters } from "../../embedded/structured.js";
 import type { Patch } from "../sheet/patch.js";
-import type { FileCell, SavedValue } from "../sheet/scan.js";
+import type { FileCell, SavedValue } from "../sheet/cells.js";
 import { EMPTY_CELL } from "./changes-empty.js";
 import { keyOf } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";

@@ -1,5 +1,5 @@
 /** The cells of a sheet in little memory: some millions of constants beside the formulas that are worked out. */
-import type { CellSink, FileCell, SavedValue } from "../sheet/scan.js";
+import type { CellSink, FileCell, SavedValue } from "../sheet/cells.js";
 
 const enum Kind {
   Nothing,

@@ -8,7 +8,7 @@ import { readWorkbook } from "../package/workbook.js";
 import type { SheetEntry, WorkbookFacts } from "../package/workbook.js";
 import { FileRefused } from "../refusal.js";
 import { scanSheet } from "../sheet/scan.js";
-import type { FileCell } from "../sheet/scan.js";
+import type { FileCell } from "../sheet/cells.js";
 import { decodeXml } from "../xml/read.js";
 import type { Codec } from "../zip/codec.js";
 import { megabytes, ZIP_LIMITS } from "../zip/limits.js";

@@ -1,6 +1,6 @@
 /** The formulas of a sheet, those below one another that are the same in R1C1 together. */
 import { moveFormula } from "../formula/segments.js";
-import type { FileCell } from "../sheet/scan.js";
+import type { FileCell } from "../sheet/cells.js";
 import type { LoadedSheet } from "./load.js";
 import { RowTemplate } from "./runs-text.js";
 

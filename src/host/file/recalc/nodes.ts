@@ -4,7 +4,7 @@ import type { Area } from "../formula/areas.js";
 import { Preparer } from "../formula/prepare.js";
 import type { FormulaCell, PreparedFormula } from "../formula/prepare.js";
 import { parseReference } from "../../reference.js";
-import type { FileCell } from "../sheet/scan.js";
+import type { FileCell } from "../sheet/cells.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
 import { atMoment } from "./nodes-clock.js";
 import type { Clock } from "./nodes-clock.js";

@@ -1,6 +1,6 @@
 /** In which order formulas are worked out, and which lead back to themselves. */
 import type { FunctionSpec } from "../../../functions/contract.js";
-import type { FileCell } from "../sheet/scan.js";
+import type { FileCell } from "../sheet/cells.js";
 import type { LoadedBook } from "./load.js";
 import type { Clock } from "./nodes-clock.js";
 import { nodesOf } from "./nodes.js";
@@ -16,7 +16,7 @@ export interface Order {
 }
 
 /** Depth first, with a stack of its own: a chain of formulas may be as long as a sheet. */
-export function orderOf({ all, within }: Nodes): Order {
+function orderOf({ all, within }: Nodes): Order {
   const reads = all.map((node) => {
     const found = new Set<FormulaNode>();
     for (const area of node.prepared.areas) for (const other of within(area)) found.add(other);

@@ -8,7 +8,7 @@ import type { Area } from "../formula/areas.js";
 import { addressOf as rangeName } from "../formula/areas.js";
 import { MOST_ROWS } from "../formula/segments.js";
 import { withSpills } from "../formula/spills.js";
-import type { FileCell, SavedValue } from "../sheet/scan.js";
+import type { FileCell, SavedValue } from "../sheet/cells.js";
 import { worksheetFunctions } from "../worksheet/functions.js";
 import type { Listener } from "../worksheet/functions.js";
 import { keyOf, MOST_COLUMNS } from "./load.js";

@@ -2,7 +2,7 @@
 import type { FunctionSpec } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
 import type { Preparer, PreparedFormula } from "../formula/prepare.js";
-import type { FileCell } from "../sheet/scan.js";
+import type { FileCell } from "../sheet/cells.js";
 import type { RunArea } from "./runs-evaluate.js";
 import { shapeOf } from "./runs-shape.js";
 import type { Part } from "./runs-shape.js";

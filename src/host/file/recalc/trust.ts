@@ -5,7 +5,7 @@ import type { Area } from "../formula/areas.js";
 import { isWhole } from "../formula/places.js";
 import { mayGive, mayHideErrors } from "../formula/trusted.js";
 import { isDoubted } from "../worksheet/functions.js";
-import type { SavedValue } from "../sheet/scan.js";
+import type { SavedValue } from "../sheet/cells.js";
 import type { LoadedBook } from "./load.js";
 import type { FormulaNode } from "./nodes.js";
 

@@ -1,7 +1,7 @@
 /** Puts new saved values into the text of a worksheet part and leaves every other character as it is. */
 import { columnLetters } from "../../embedded/structured.js";
 import { encodeXstring, escapeText } from "../xml/read.js";
-import type { FileCell, FileRow, SavedValue } from "./scan.js";
+import type { FileCell, FileRow, SavedValue } from "./cells.js";
 
 /** A cell of the sheet and the value it is to hold; null for none. A new extent goes into the attribute ref of its f. */
 export interface Patch {

@@ -4,8 +4,8 @@
  */
 import { columnIndex } from "../../reference.js";
 import { isTrue, readXml } from "../xml/read.js";
-import { valueOf } from "./scan.js";
-import type { CellSink, FileCell, FileRow, FormulaElement, ScannedSheet } from "./scan.js";
+import { valueOf } from "./cells.js";
+import type { CellSink, FileCell, FileRow, FormulaElement, ScannedSheet } from "./cells.js";
 
 const OPEN = "<sheetData>";
 const CLOSE = "</sheetData>";
