@@ -37,7 +37,7 @@ export const UNCERTAINTIES: ArgumentSpec = {
 const RELATION: ArgumentSpec = {
   name: "relation",
   quantity: "text",
-  help: "how both belong together: what they share cancels; there is no default. In one image the camera's offset does; of a reading above 100 °C its error may be a gain, and the share (hot - reference)/hot of it stays",
+  help: "how both belong together: what they share cancels, but of readings above 100 °C the camera's gain does not; no default",
   choices: RELATIONS,
 };
 export const RISE_ARGUMENTS: readonly ArgumentSpec[] = [

@@ -33,7 +33,7 @@ afterAll(() => {
 test("GREYBODY_BASE stands wherever an address does", () => {
   const manifest = read("manifest.xml");
   expect(manifest).not.toContain("localhost");
-  expect(manifest.split(`"${base}/`)).toHaveLength(17);
+  expect(manifest.split(`"${base}/`)).toHaveLength(21);
   const { functions } = JSON.parse(read("functions.json")) as { functions: { name: string; helpUrl: string }[] };
   expect(functions.map(({ helpUrl }) => helpUrl)).toEqual(catalogue.map(({ name }) => `${base}/help.html#${name}`));
   expect(read("help.html")).toContain(`served from ${base}:`);
