@@ -136,7 +136,7 @@ export const EXPLAIN_RISE: FunctionSpec = {
   name: "EXPLAIN_RISE",
   topic: "What-if and audit",
   summary:
-    "Which usual slips would give a stated rise. As stated: hot − mean of the others at one load, or hot − lowest where they differ. Not seen: two slips at once, readings subtracted before corrected, only one corrected, another air, rated for expected load, wind.",
+    "Which usual slips would give a stated rise. As stated: hot − mean of the others at one load, or hot − lowest where they differ. Not seen: two slips at once, subtracted before corrected, one alone corrected, another air, rated load, wind.",
   returns:
     "a table slip | gives | difference (stated − gives) | matches | chance (of a value drawn evenly within 20 K of the right one to match this line or one above). Where the others are more than 3 K and 15 % apart there is no single reference, and hot − lowest is no slip but the other reading; below 40 % of the load that rises are brought to nothing is projected, and slips that leave the load alone are still judged",
   args,
