@@ -93,7 +93,7 @@ export const TREND: FunctionSpec = defineCells({
     {
       name: "show",
       quantity: "text",
-      help: "slope and its expanded uncertainty a year, value at the first date, date the limit is reached (if the slope is a change), its earliest and latest, or the verdict",
+      help: "slope and its expanded uncertainty a year, value at the first date, date the limit is reached (where the slope is a change), its ends, verdict",
       optional: true,
       default: "slope",
       choices: SHOWS,
