@@ -7,7 +7,7 @@ import type { Area } from "./areas.js";
 import type { FormulaBook, FormulaCell } from "./book.js";
 import { ARRAY, VALUE } from "./context.js";
 import { Places } from "./places.js";
-import { moveFormula, segmentsOf } from "./segments.js";
+import { moveFormula, segmentsOf, sheetName } from "./segments.js";
 import type { Segment } from "./segments.js";
 import { functionsIn, onlyItem, treeOf } from "./tree.js";
 import type { Expression } from "./tree.js";
@@ -111,14 +111,19 @@ class Work {
       if (isVolatile(name)) this.doubt(`${name} is volatile`);
     }
     for (const segment of segments) {
-      if (segment.kind === "other" && segment.token.kind === "sheet")
-        this.doubt(`${segment.text} is not in this workbook`);
+      if (segment.kind === "other" && segment.token.kind === "sheet") this.doubt(this.foreign(segment.text));
       else if (segment.text === "#" || segment.text === "@") this.doubt(`the operator ${segment.text} is not read`);
       else if (segment.kind === "other" && segment.token.kind === "bracket")
         this.doubt("a table it names is not found");
       else if (segment.kind === "other" && segment.token.kind === "unterminated")
         this.doubt("the formula does not end");
     }
+  }
+
+  /** A sheet before something that is no address. */
+  private foreign(written: string): string {
+    const isHere = this.isSheet(sheetName(written.slice(0, -1)));
+    return isHere ? `the name behind ${written} is not read` : `${written} is not in this workbook`;
   }
 
   /** Marks of the file taken away, structured references turned to addresses. */

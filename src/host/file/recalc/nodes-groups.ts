@@ -34,13 +34,14 @@ export function groupsOf(
   const groups: Group[] = [];
   const open = new Map<number, Open>();
   const shared = new Map<string, SharedFormula>();
+  const first = firstShared(sheet.formulaCells);
   for (const cell of sheet.formulaCells) {
     const { row, column } = cell;
     const { kind: written, sharedIndex, text } = cell.formula!;
     let base: SharedFormula | undefined;
     if (written === "shared" && sharedIndex !== undefined) {
       if (text !== "") shared.set(sharedIndex, { text, row, column });
-      base = shared.get(sharedIndex);
+      base = shared.get(sharedIndex) ?? first.get(sharedIndex);
     }
     const kind = kindOf(cell, dynamicArrays);
     const last = open.get(column);
@@ -62,6 +63,17 @@ export function groupsOf(
     else open.delete(column);
   }
   return groups;
+}
+
+/** A part that no program wrote may have followers before the cell that has their formula. */
+function firstShared(cells: readonly FileCell[]): ReadonlyMap<string, SharedFormula> {
+  const first = new Map<string, SharedFormula>();
+  for (const { row, column, formula } of cells) {
+    const { kind, sharedIndex, text } = formula!;
+    if (kind !== "shared" || sharedIndex === undefined || text === "" || first.has(sharedIndex)) continue;
+    first.set(sharedIndex, { text, row, column });
+  }
+  return first;
 }
 
 function kindOf({ formula, cellMetadata }: FileCell, dynamicArrays: ReadonlySet<number>): Group["kind"] {

@@ -13,21 +13,31 @@ interface Stretch<Node> {
 export class Lookup<Node extends { readonly range: Area }> {
   private readonly sheets = new Map<number, Map<number, Stretch<Node>[]>>();
 
-  constructor(all: readonly Node[]) {
+  /** Those that take up a cell together with another one. */
+  readonly overlapping: ReadonlySet<Node>;
+
+  /** @param areaOf the cells that a result takes up, where they are more than the saved ones */
+  constructor(all: readonly Node[], areaOf: (node: Node) => Area = ({ range }) => range) {
     for (const node of all) {
-      const { sheet, startRow, endRow, startColumn, endColumn } = node.range;
+      const { sheet, startRow, endRow, startColumn, endColumn } = areaOf(node);
       const columns = mapIn(this.sheets, sheet, () => new Map<number, Stretch<Node>[]>());
       for (let c = startColumn; c <= endColumn; c++) {
         mapIn(columns, c, () => []).push({ start: startRow, end: endRow, node, reach: 0 });
       }
     }
+    const overlapping = new Set<Node>();
     for (const columns of this.sheets.values()) {
       for (const stretches of columns.values()) {
         stretches.sort((a, b) => a.start - b.start);
         let reach = -1;
-        for (const stretch of stretches) stretch.reach = reach = Math.max(reach, stretch.end);
+        for (const [i, stretch] of stretches.entries()) {
+          const next = stretches[i + 1];
+          if (stretch.start <= reach || (next && next.start <= stretch.end)) overlapping.add(stretch.node);
+          stretch.reach = reach = Math.max(reach, stretch.end);
+        }
       }
     }
+    this.overlapping = overlapping;
   }
 
   /** The formula whose result a cell shows, or undefined for a constant. */

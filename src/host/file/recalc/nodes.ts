@@ -4,7 +4,9 @@ import type { Area } from "../formula/areas.js";
 import { Preparer } from "../formula/prepare.js";
 import type { FormulaCell, PreparedFormula } from "../formula/prepare.js";
 import { parseReference } from "../../reference.js";
+import { FileRefused } from "../refusal.js";
 import type { FileCell } from "../sheet/cells.js";
+import { keyOf } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
 import { atMoment } from "./nodes-clock.js";
 import type { Clock } from "./nodes-clock.js";
@@ -37,6 +39,8 @@ export interface Nodes {
   readonly at: (sheet: number, row: number, column: number) => FormulaNode | undefined;
   /** The formulas whose results lie in an area, each once. */
   readonly within: (area: Area) => FormulaNode[];
+  /** Whether another formula's result, or a second cell in the same place, stands in its cells: which of them counts nobody knows. */
+  readonly isOverlapping: (node: FormulaNode) => boolean;
   /** Prepares the formula of one cell of a run. */
   readonly prepareOne: (node: FormulaNode, index: number) => PreparedFormula;
 }
@@ -51,15 +55,24 @@ const kept = (distrust: string): PreparedFormula => ({
   distrust,
   isVolatile: false,
 });
-const DATA_TABLE = kept("its value belongs to a what-if data table");
-const TOO_LARGE = kept(`its array takes up more than ${MOST_RESULT_CELLS} cells`);
+/** Cells of all results of more than one cell together. */
+const MOST_RESULTS_CELLS = 4_000_000;
 
-/** @param apart first cells of runs that have to go cell by cell */
+const DATA_TABLE = kept("its value belongs to a what-if data table");
+const NO_TEXT = kept("its formula is not in the file");
+const ASTRAY = "its array does not begin in its cell";
+const TOO_LARGE = `its array takes up more than ${MOST_RESULT_CELLS} cells`;
+
+/**
+ * @param apart first cells of runs that have to go cell by cell
+ * @param reached cells of dynamic arrays that are known to grow, and how far
+ */
 export function nodesOf(
   book: LoadedBook,
   specs: readonly FunctionSpec[] = [],
   apart: ReadonlySet<FileCell> = new Set(),
   clock?: Clock,
+  reached: ReadonlyMap<FileCell, Area> = new Map(),
 ): Nodes {
   const { sheets, tables, facts } = book;
   const preparer = new Preparer({ sheets, names: facts.definedNames, tables, is1904: facts.is1904 });
@@ -80,17 +93,37 @@ export function nodesOf(
       else for (const node of singleNodes(sheet, group, prepare)) all.push({ index: all.length, ...node });
     }
   }
-  const lookup = new Lookup(all);
+  requireResults(all);
+  const lookup = new Lookup(all, ({ cell, range }) => reached.get(cell) ?? range);
   return {
     all,
     at: (sheet, row, column) => lookup.at(sheet, row, column),
     within: (area) => lookup.within(area),
+    isOverlapping: (node) => lookup.overlapping.has(node) || isHidden(node),
     prepareOne: ({ sheet, cell, run }, index) => {
       const place = { sheet: sheet.index, row: cell.row + index, column: cell.column, isArray: false };
       return preparer.prepare(run?.textAt(index) ?? "", place);
     },
   };
 }
+
+/** @throws FileRefused where arrays say that they take up more than there is memory for */
+function requireResults(all: readonly FormulaNode[]): void {
+  let total = 0;
+  for (const { range, run } of all) {
+    const size = (range.endRow - range.startRow + 1) * (range.endColumn - range.startColumn + 1);
+    if (!run && size > 1) total += size;
+    if (total > MOST_RESULTS_CELLS) {
+      throw new FileRefused(
+        `The results of the workbook's array formulas take up more than ${MOST_RESULTS_CELLS} cells, the most that are read. Split it.`,
+      );
+    }
+  }
+}
+
+/** Another cell stands in the same place, later in the part. */
+const isHidden = ({ sheet, cell, run }: FormulaNode): boolean =>
+  (run?.cells ?? [cell]).some((one) => sheet.cells.get(keyOf(one.row, one.column)) !== one);
 
 function runNode(sheet: LoadedSheet, group: Group, setting: RunSetting): Omit<FormulaNode, "index"> | undefined {
   const { cells, template } = group;
@@ -111,10 +144,14 @@ function* singleNodes(sheet: LoadedSheet, group: Group, prepare: Prepare): Gener
     const place = { sheet: sheet.index, row: cell.row, column: cell.column, isArray: kind !== "single" };
     const range = rangeOf(cell, sheet.index);
     const size = (range.endRow - range.startRow + 1) * (range.endColumn - range.startColumn + 1);
+    const isAstray = range.startRow !== cell.row || range.startColumn !== cell.column;
     if (kind === "data table") yield { sheet, cell, formula, kind, range, prepared: DATA_TABLE };
-    else if (size > MOST_RESULT_CELLS) {
-      yield { sheet, cell, formula, kind, range: placeOf(cell, sheet.index), prepared: TOO_LARGE };
-    } else yield { sheet, cell, formula, kind, range, ...prepare(formula, place) };
+    else if (isAstray || size > MOST_RESULT_CELLS) {
+      const { prepared } = prepare(formula, place);
+      const distrust = isAstray ? ASTRAY : TOO_LARGE;
+      yield { sheet, cell, formula, kind, range: placeOf(cell, sheet.index), prepared: { ...prepared, distrust } };
+    } else if (formula.trim() === "") yield { sheet, cell, formula, kind, range, prepared: NO_TEXT };
+    else yield { sheet, cell, formula, kind, range, ...prepare(formula, place) };
   }
 }
 

@@ -1,5 +1,6 @@
 /** In which order formulas are worked out, and which lead back to themselves. */
 import type { FunctionSpec } from "../../../functions/contract.js";
+import type { Area } from "../formula/areas.js";
 import type { FileCell } from "../sheet/cells.js";
 import type { LoadedBook } from "./load.js";
 import type { Clock } from "./nodes-clock.js";
@@ -59,9 +60,10 @@ export function planOf(
   specs: readonly FunctionSpec[],
   apart: Set<FileCell>,
   clock?: Clock,
+  reached?: ReadonlyMap<FileCell, Area>,
 ): { nodes: Nodes; order: Order } {
   for (;;) {
-    const nodes = nodesOf(book, specs, apart, clock);
+    const nodes = nodesOf(book, specs, apart, clock, reached);
     const order = orderOf(nodes);
     const runs = [...order.circular].filter(({ run }) => run !== undefined);
     if (runs.length === 0) return { nodes, order };

@@ -13,6 +13,7 @@ import { worksheetFunctions } from "../worksheet/functions.js";
 import type { Listener } from "../worksheet/functions.js";
 import { keyOf, MOST_COLUMNS } from "./load.js";
 import type { LoadedBook, LoadedSheet } from "./load.js";
+import { noteGrown } from "./growth.js";
 import { largest } from "./changes-magnitude.js";
 import type { Clock } from "./nodes-clock.js";
 import type { FormulaNode, Nodes } from "./nodes.js";
@@ -54,21 +55,31 @@ export async function recalculate(
   options: RecalculateOptions,
 ): Promise<Recalculation> {
   const apart = new Set<FileCell>();
+  const grown = new Map<FileCell, Area>();
   for (;;) {
     const known = apart.size;
-    const found = await attempt(book, specs, options, apart);
-    if (apart.size === known) return found;
+    const before = [...grown.values()];
+    const found = await attempt(book, specs, options, { apart, grown });
+    const isGrown = grown.size > before.length || before.some((area) => ![...grown.values()].includes(area));
+    if (apart.size === known && !isGrown) return found;
   }
 }
 
-/** @param apart first cells of runs that go cell by cell; a run of which only some cells depend on a kept one is added */
+/** What is known better after an attempt than before it. */
+interface Learnt {
+  /** First cells of runs that go cell by cell; a run of which only some cells depend on a kept one is added. */
+  readonly apart: Set<FileCell>;
+  /** Cells of dynamic arrays that grow into what others read, and how far. */
+  readonly grown: Map<FileCell, Area>;
+}
+
 async function attempt(
   book: LoadedBook,
   specs: readonly FunctionSpec[],
   { all, clock, onProgress }: RecalculateOptions,
-  apart: Set<FileCell>,
+  { apart, grown }: Learnt,
 ): Promise<Recalculation> {
-  const { nodes, order } = planOf(book, specs, apart, clock);
+  const { nodes, order } = planOf(book, specs, apart, clock, grown);
   const { nodes: ordered, reads, circular } = order;
   const specsByName = new Map(specs.map((spec) => [spec.name, spec]));
   const fresh = book.sheets.map(() => new Map<number, Cell>());
@@ -120,6 +131,7 @@ async function attempt(
     const reason =
       node.prepared.distrust ??
       (node.sheet.isPatchable ? undefined : "its sheet is not written in UTF-8") ??
+      (nodes.isOverlapping(node) ? "another cell or result stands in its cells" : undefined) ??
       (circular.has(node) ? "it leads back to itself" : undefined) ??
       (kept ? `it depends on ${addressOf(kept)}, which is kept` : undefined) ??
       trust.before(node, before);
@@ -138,6 +150,7 @@ async function attempt(
       if (node.kind === "dynamic") reached.set(node, spillOf(node, outcome.result));
     }
   }
+  noteGrown(order, reached, grown);
   return { outcomes, magnitudeOf: (node) => largest(node.prepared.areas, valueAt), valueAt };
 }
 

@@ -52,7 +52,7 @@ function changedCells({ text, prefix }: SheetText, patches: readonly Patch[]): E
   for (const { cell, value, extent } of patches) {
     if (!cell) continue;
     const { start, end, type } = cell;
-    const number = typeof value === "number" && type === undefined && extent === undefined;
+    const number = typeof value === "number" && type === undefined && extent === undefined && cell.valueMetadata === 0;
     const place = number ? numberPlace(text, start, end) : undefined;
     if (place) edits.push({ ...place, text: numberText(value as number), order: 0 });
     else edits.push({ start, end, text: patchCell(text.slice(start, end), prefix, value, extent), order: 0 });
@@ -67,7 +67,9 @@ function numberPlace(text: string, start: number, end: number): { start: number;
   if (!text.endsWith(CELL_END, end)) return undefined;
   const close = end - CELL_END.length;
   const open = text.lastIndexOf("<", close - 1);
-  return open > start && text.startsWith("<v>", open) ? { start: open + 3, end: close } : undefined;
+  // A comment or a CDATA section in it is not the usual way.
+  const isPlain = open > start && text.startsWith("<v>", open) && text.indexOf(">", open + 3) > close;
+  return isPlain ? { start: open + 3, end: close } : undefined;
 }
 
 /** Cells that a result has grown into: each in its row before the next one, rows that are absent made. */
@@ -121,15 +123,34 @@ export function numberText(value: number): string {
 
 const OPEN_TAG = /^<[^>"']*(?:"[^"]*"[^>"']*|'[^']*'[^>"']*)*>/;
 const TYPE_ATTRIBUTE = /\s+t\s*=\s*(?:"[^"]*"|'[^']*')/;
+/** Points to what more there is to the old value, such as which error #VALUE! stands for. */
+const VALUE_METADATA = /\s+vm\s*=\s*(?:"[^"]*"|'[^']*')/;
+
+/** What may hold tags that are none: comments, CDATA sections, processing instructions. */
+const HIDING = /<!--[\s\S]*?-->|<!\[CDATA\[[\s\S]*?\]\]>|<\?[\s\S]*?\?>/g;
+/** No text of XML holds this character. */
+const HIDDEN = "\u0000";
 
 /** One element c with another value. What stands between its parts stays. */
 function patchCell(cell: string, prefix: string, value: SavedValue, extent?: string): string {
+  const hidden: string[] = [];
+  const plain = cell.replace(HIDING, (piece) => `${HIDDEN}${hidden.push(piece) - 1}${HIDDEN}`);
+  const patched = patchPlain(plain, prefix, value, extent);
+  if (hidden.length === 0) return patched;
+  return patched
+    .split(HIDDEN)
+    .map((piece, i) => (i % 2 === 0 ? piece : hidden[Number(piece)]!))
+    .join("");
+}
+
+function patchPlain(cell: string, prefix: string, value: SavedValue, extent?: string): string {
   const { type, text } = written(value);
   const opening = OPEN_TAG.exec(cell)?.[0] ?? "";
   const isSelfClosing = opening.endsWith("/>");
   const inside = isSelfClosing ? "" : cell.slice(opening.length, cell.lastIndexOf("</"));
   const closing = isSelfClosing ? `</${prefix}c>` : cell.slice(cell.lastIndexOf("</"));
-  const tag = retyped(isSelfClosing ? `${opening.slice(0, -2).trimEnd()}>` : opening, type);
+  const open = isSelfClosing ? `${opening.slice(0, -2).trimEnd()}>` : opening;
+  const tag = retyped(open.replace(VALUE_METADATA, ""), type);
   return tag + revalued(extent === undefined ? inside : extended(inside, prefix, extent), prefix, text) + closing;
 }
 

@@ -19,6 +19,9 @@ export interface XmlHandlers {
   readonly text?: (text: string) => void;
 }
 
+/** The encoding that the declaration of a part names. */
+const DECLARED = /^(?:\u00ef\u00bb\u00bf)?<\?xml[^>]*?\sencoding\s*=\s*["']([^"']*)/;
+
 const decodeUtf8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
 
 /**
@@ -31,6 +34,10 @@ export function decodeXml(part: string, bytes: Uint8Array): { text: string; isUt
       return { text: new TextDecoder("utf-16le", { fatal: true }).decode(bytes), isUtf8: false };
     if (bytes[0] === 0xfe && bytes[1] === 0xff)
       return { text: new TextDecoder("utf-16be", { fatal: true }).decode(bytes), isUtf8: false };
+    const [, encoding = "utf-8"] = DECLARED.exec(String.fromCharCode(...bytes.subarray(0, 200))) ?? [];
+    // What is neither of these is UTF-8 all the same, or it would not be decoded: some programs declare UTF-16 and write UTF-8.
+    if (/^(?:iso-8859|windows)-\d+$/i.test(encoding))
+      return { text: new TextDecoder(encoding, { fatal: true }).decode(bytes), isUtf8: false };
     return { text: decodeUtf8.decode(bytes), isUtf8: true };
   } catch {
     throw new FileRefused(`The part ${part} is not readable text.`);
