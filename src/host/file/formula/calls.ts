@@ -79,7 +79,7 @@ export function writeCall(writer: CallWriter, call: Call, context: Context): str
       const [shown = "", format = ""] = args;
       const isLiteral = tokenOf(onlyItem(call.args[1])) === "text";
       if (!isLiteral) return doubted("TEXT with a format that is not written out");
-      if (/General|[@?[\]_*]|[#0]\//i.test(format)) return doubted(`TEXT with the format ${format}`);
+      if (format === '""' || /General|[@?[\]_*]|[#0]\//i.test(format)) return doubted(`TEXT with the format ${format}`);
       const isDate = DATE_FORMAT.test(format.replaceAll(/\\.|"[^"]*"/g, (part) => (part === format ? part : "")));
       const text = writer.is1904 && isDate ? `TEXT(${shown}+1462,${format})` : write();
       return isDate ? text : `${FORMATTED}(${text},${shown})`;

@@ -30,6 +30,8 @@ export interface PreparedFormula {
   readonly rising?: readonly Area[];
   /** Areas in which it looks for a value; undefined for what is no plain range. */
   readonly searched?: readonly (Area | undefined)[];
+  /** Areas whose cells stand in arithmetic: texts in them are read as numbers. */
+  readonly operands?: readonly Area[];
   /** It gives an array of which its cell shows the first value. */
   readonly showsFirst?: boolean;
 }
@@ -97,6 +99,7 @@ class Work {
       functions,
       rising: this.writer.rising,
       searched: this.writer.searched,
+      operands: this.writer.operands,
       showsFirst: !this.cell.isArray && root?.kind === "call" && givesArray(root.name.toUpperCase()),
     };
   }

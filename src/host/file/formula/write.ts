@@ -17,6 +17,8 @@ const ARITHMETIC = new Set(["+", "-", "*", "/", "^"]);
 export class Writer implements CallWriter {
   readonly rising: Area[] = [];
   readonly searched: (Area | undefined)[] = [];
+  /** Areas that stand in arithmetic by themselves. */
+  readonly operands: Area[] = [];
 
   constructor(
     readonly places: Places,
@@ -69,9 +71,12 @@ export class Writer implements CallWriter {
         operand = undefined;
       } else {
         if (operand !== undefined) this.doubt("two values stand side by side");
+        const before = this.places.areas.length;
         const value = this.item(item, context);
+        if (items.length > 1 && item.kind === "reference") this.operands.push(...this.places.areas.slice(before));
         const isSigned = isOperator(items[i - 1], "+", "-") && (i === 1 || tokenOf(items[i - 2]) === "operator");
-        const isOdd = (isSigned && (tokenOf(item) === "text" || isBoolean(item))) || isBeforePower(items, i);
+        const isOdd =
+          (items.length > 1 && tokenOf(item) === "text") || (isSigned && isBoolean(item)) || isBeforePower(items, i);
         written += operand ?? "";
         operand = isOdd ? `${AS_NUMBER}(${value})` : value;
       }
@@ -128,7 +133,7 @@ function wrapped(text: string, items: readonly Item[], letter: string): string {
     case "m":
       return `${NUMBERS}(${text})`;
     case "x":
-      return kind === "number" ? text : `${AS_SHOWN}(${text})`;
+      return `${AS_SHOWN}(${text})`;
     default:
       return text;
   }

@@ -4,6 +4,7 @@ import { isCellError } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
 import { isWhole } from "../formula/places.js";
 import { mayGive, mayHideErrors } from "../formula/trusted.js";
+import { isReadOtherwise } from "../worksheet/coerce.js";
 import { isDoubted } from "../worksheet/functions.js";
 import type { SavedValue } from "../sheet/cells.js";
 import type { LoadedBook } from "./load.js";
@@ -20,6 +21,7 @@ type ValueAt = (sheet: number, row: number, column: number) => Cell;
 export class Trust {
   /** Areas that are known to hold rising numbers, or not to. */
   private readonly rising = new Map<string, boolean>();
+  private readonly doubtful = new Map<string, boolean>();
   private readonly withNothing = new Map<string, boolean>();
 
   constructor(
@@ -31,6 +33,8 @@ export class Trust {
   before({ prepared }: FormulaNode, reads: readonly FormulaNode[]): string | undefined {
     const unordered = prepared.rising?.find((area) => !this.isRising(area));
     if (unordered) return "it looks for the nearest value where not all are rising numbers";
+    const isTold = prepared.operands?.some((area) => this.holdsDoubtful(area)) === true;
+    if (isTold) return "it reckons with a text that may stand for a number, a date or a time";
     if (prepared.functions?.includes("SUBTOTAL") !== true) return undefined;
     if (reads.some((other) => other.prepared.functions?.includes("SUBTOTAL"))) return "SUBTOTAL over subtotals";
     const hidden = prepared.areas.some((area) => this.hidesRows(area));
@@ -79,6 +83,11 @@ export class Trust {
 
   private holdsNothing(area: Area): boolean {
     return once(this.withNothing, area, () => this.find([area], (cell) => cell === 0 || cell === ""));
+  }
+
+  private holdsDoubtful(area: Area): boolean {
+    const look = (): boolean => this.find([area], (cell) => typeof cell === "string" && isReadOtherwise(cell));
+    return once(this.doubtful, area, look);
   }
 
   private isRising(area: Area): boolean {

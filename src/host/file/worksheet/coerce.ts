@@ -53,6 +53,23 @@ export function asText(cell: Cell, doubt: Doubt): Cell {
   return typeof cell === "number" ? numberText(cell, doubt) : cell;
 }
 
+/** The last digit of fifteen that is not 0 is a 5 behind the point. */
+const ENDS_HALFWAY = /\.\d*50*(?:e|$)/;
+
+/** What TEXT shows: a truth as its word, an empty cell as 0; a number is rounded by its fifteen digits, not by what it is in the machine. */
+export function asShown(cell: Cell, doubt: Doubt): Cell {
+  if (typeof cell !== "number") return typeof cell === "boolean" ? asText(cell, doubt) : (cell ?? 0);
+  const digits = cell.toPrecision(DIGITS);
+  return ENDS_HALFWAY.test(digits) ? Number(digits) * (1 + Number.EPSILON) : cell;
+}
+
+/** Whether arithmetic of the engine and of a worksheet may read a text as different numbers. */
+export function isReadOtherwise(text: string): boolean {
+  const doubts: string[] = [];
+  const number = numberInText(text, (reason) => doubts.push(reason));
+  return doubts.length > 0 || (number === undefined && text.trim() !== "" && !Number.isNaN(Number(text)));
+}
+
 /** For an argument that wants true or false: the words TRUE and FALSE count, other text is #VALUE!. */
 export function asTruth(cell: Cell): Cell {
   if (typeof cell !== "string") return cell ?? false;

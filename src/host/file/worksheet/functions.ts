@@ -2,7 +2,7 @@
 import type { Cell, CellError, Grid } from "../../../functions/contract.js";
 import { isCellError } from "../../../functions/contract.js";
 import type { PlainArgument, PlainFunction } from "../../embedded/plain-functions.js";
-import { asNumber, asText, asTruth, each, errorCell, isGrid } from "./coerce.js";
+import { asNumber, asShown, asText, asTruth, each, errorCell, isGrid } from "./coerce.js";
 import type { Doubt } from "./coerce.js";
 import { columnLetters } from "../../embedded/structured.js";
 import { MOST_COLUMNS, MOST_ROWS } from "../formula/segments.js";
@@ -67,11 +67,7 @@ function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): Pl
     { name: AS_NUMBER, evaluate: ([value]) => each(value, (cell) => asNumber(cell, doubt)) },
     { name: AS_TEXT, evaluate: ([value]) => each(value, (cell) => asText(cell, doubt)) },
     { name: AS_TRUTH, evaluate: ([value]) => each(value, asTruth) },
-    // TEXT shows a truth as its word and an empty cell as 0.
-    {
-      name: AS_SHOWN,
-      evaluate: ([value]) => each(value, (cell) => (typeof cell === "boolean" ? asText(cell, doubt) : (cell ?? 0))),
-    },
+    { name: AS_SHOWN, evaluate: ([value]) => each(value, (cell) => asShown(cell, doubt)) },
     { name: NOT, evaluate: ([value]) => each(value, (cell) => (isCellError(cell) ? cell : cell !== true)) },
     { name: SOUGHT, evaluate: ([value]) => each(value, (cell) => sought(cell, doubt, soughtNothing)) },
     {
