@@ -75,7 +75,7 @@ program
   .allowExcessArguments(false)
   .option("-o, --output <file>", "where to write (default: the template's name)")
   .option("--units <units>", "C (with metres) or F (with feet)", "C")
-  .option("--rows <number>", "empty rows to begin with; the table grows as it is typed into", rows, 40)
+  .option("--rows <number>", "empty rows to begin with, default 40; the table grows as it is typed into", rows)
   .action(async (template: string, options: NewOptions) => {
     const { newWorkbook } = await import("./new.js");
     process.stdout.write(`${await newWorkbook(template, options, catalogue)} written\n`);

@@ -1,7 +1,9 @@
 import { randomBytes } from "node:crypto";
-import { closeSync, fchmodSync, fsyncSync, openSync, readdirSync, renameSync, unlinkSync, writeSync } from "node:fs";
+import { closeSync, existsSync, fchmodSync, fsyncSync, openSync, readdirSync, renameSync } from "node:fs";
+import { statSync, unlinkSync, writeSync } from "node:fs";
 import { hostname } from "node:os";
 import path from "node:path";
+import { UsageError } from "./usage.js";
 
 /** Ends every temporary file of ours, so that one left behind by a killed run is known for what it is. */
 const MARK = ".greybody-tmp";
@@ -10,6 +12,14 @@ const HOST = hostname().replaceAll(/[^A-Za-z0-9-]/g, "-");
 /** Writes pieces of a file one after another. */
 export interface Pieces {
   readonly put: (piece: Uint8Array | string) => void;
+}
+
+/** Before any work is done. @throws UsageError where there is no folder for the file, or a folder in its place */
+export function requirePlace(target: string): void {
+  const folder = path.dirname(target);
+  if (!existsSync(folder)) throw new UsageError(`there is no folder ${folder} to write to.`);
+  if (existsSync(target) && statSync(target).isDirectory())
+    throw new UsageError(`${target} is a folder: name a file in it.`);
 }
 
 /**

@@ -11,7 +11,7 @@ import { Output } from "./output.js";
 import { Progress } from "./recalc-progress.js";
 import { differenceLine, keptLines, printable, summaryLine } from "./recalc-text.js";
 import type { Summary } from "./recalc-text.js";
-import { writeWhole } from "./recalc-write.js";
+import { requirePlace, writeWhole } from "./recalc-write.js";
 import type { Pieces } from "./recalc-write.js";
 import { UsageError } from "./usage.js";
 
@@ -162,7 +162,10 @@ function targetsOf(files: readonly string[], options: RecalcOptions): (string | 
     );
   }
   if (given.length > 1) throw new UsageError(`recalc takes only one of ${given.join(" and ")}.`);
-  if (report !== undefined) requireOther(report, files, "--report");
+  if (report !== undefined) {
+    requirePlace(report);
+    requireOther(report, files, "--report");
+  }
   if (check) return files.map(() => undefined);
   if (inPlace) return files.map((file) => (existsSync(file) ? realpathSync(file) : file));
   const targets = outputs(files, output!);
@@ -177,14 +180,23 @@ function targetsOf(files: readonly string[], options: RecalcOptions): (string | 
 function outputs(files: readonly string[], output: string): string[] {
   const isFolder = existsSync(output) && statSync(output).isDirectory();
   if (files.length === 1 && !isFolder && !/[/\\]$/.test(output)) {
-    const folder = path.dirname(output);
-    if (!existsSync(folder)) throw new UsageError(`there is no folder ${folder} to write to.`);
+    requirePlace(output);
+    requireEnding(files[0]!, output);
     return [output];
   }
   if (!isFolder && existsSync(output))
     throw new UsageError(`of several files -o names a folder, and ${output} is a file.`);
   mkdirSync(output, { recursive: true });
   return files.map((file) => path.join(output, path.basename(file)));
+}
+
+const ENDINGS = new Set([".xlsx", ".xlsm", ".xltx", ".xltm"]);
+
+/** What a workbook is stands in it and in its name: where the two differ Excel does not open it. */
+function requireEnding(file: string, output: string): void {
+  const [is, wanted] = [file, output].map((one) => path.extname(one).toLowerCase());
+  if (is !== wanted && ENDINGS.has(is!) && ENDINGS.has(wanted!))
+    throw new UsageError(`-o ${output}: a workbook ${is} stays one, Excel would not open it as ${wanted}.`);
 }
 
 /** Never over one of the files read, whatever path or link it is named by. */

@@ -44,7 +44,8 @@ test.each([
   [["route", "--units", "K"], /--units K: C or F/],
   [["route", "--rows", "0"], /1 to 5000 rows/],
   [["route", "--rows", "2.5"], /1 to 5000 rows/],
-  [["route", "-o", "nowhere/route.xlsx"], /nowhere/],
+  [["route", "-o", "nowhere/route.xlsx"], /there is no folder nowhere to write to/],
+  [["demo-route", "--rows", "7"], /demo-route has rows of its own/],
   [[], /template/],
 ])(
   "%j is refused in one line",

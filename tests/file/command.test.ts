@@ -31,6 +31,9 @@ describe("bad usage: one line, status 2, nothing done", () => {
     [["--check", "--tolerance", "much"], /tolerance/],
     [["--wrong"], /--wrong/],
     [["-o", "no-such-folder/out.xlsx"], /no folder/],
+    [["--check", "--report", "no-such-folder/r.json"], /there is no folder no-such-folder/],
+    [["--check", "--report", "."], /\. is a folder: name a file in it/],
+    [["-o", "no-such-book.xlsm"], /a workbook \.xlsx stays one/],
   ])("%j", async (options, words) => {
     const file = folder.put("a.xlsx", TAMPERED);
     const { status, stdout, stderr } = await recalc([file, ...options]);
