@@ -47,16 +47,7 @@ export const POINT_READING_COLUMNS = [
 export type PointReading = Row<(typeof POINT_READING_COLUMNS)[number]["key"]>;
 
 /** Kinds of points; what is no bearing takes no grease of its own. */
-const POINTS = [
-  "drive end",
-  "non-drive end",
-  "coupling",
-  "gearbox",
-  "belt",
-  "seal",
-  "stator frame",
-  "other",
-] as const;
+const POINTS = ["drive end", "non-drive end", "coupling", "gearbox", "belt", "seal", "stator frame", "other"] as const;
 
 /** What a permitted temperature is one of; only that of the surface that is seen may be compared with a reading. */
 const LIMIT_KINDS = ["this surface", "bearing metal", "oil", "winding"] as const;
