@@ -107,6 +107,13 @@ test("what reads a cell that a result grows into comes after it, wherever it sta
   expect([...cells].sort()).toEqual(["E1 0.8", "F1 10", "G1 0.8", "G2 0.5", "G3 1"]);
 });
 
+const itself = made(
+  `<row r="1">${INPUTS}<c r="D1" cm="1"><f t="array" ref="D1">${COLUMN}+SUM(D3:D5)</f><v>7</v></c></row>${below("")}`,
+);
+test("a result that grows into what it reads leads back to itself", () => {
+  expect(found(itself).cells).toEqual(["D1 kept: it leads back to itself"]);
+});
+
 const followers = made(
   `<row r="1">${INPUTS}<c r="D1"><f t="shared" si="0"/><v>7</v></c></row>` +
     below(`<c r="D2"><f t="shared" ref="D1:D2" si="0">${SHARE}(A2,90,40)</f><v>7</v></c>`),

@@ -52,9 +52,6 @@ test.each([...ROUNDED, ...COMPUTED])("%s", (formula, right) => {
 });
 
 test.each(DOUBTED)("%s is kept", (formula, reason) => {
-  expect(cells.get(formula)).toMatchObject({
-    status: "kept",
-    recalculated: "?",
-    reason: expect.stringMatching(reason),
-  });
+  expect(cells.get(formula)).toMatchObject({ status: "kept", recalculated: "?" });
+  expect(cells.get(formula)?.reason).toMatch(reason);
 });

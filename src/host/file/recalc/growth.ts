@@ -33,8 +33,7 @@ export function noteGrown(
     const before = known.get(node.cell) ?? node.range;
     if (area.endRow <= before.endRow && area.endColumn <= before.endColumn) continue;
     const isInTheWay = nodes.some((other) => {
-      if (other === node) return false;
-      if (meet(area, reached.get(other) ?? known.get(other.cell) ?? other.range)) return true;
+      if (other !== node && meet(area, reached.get(other) ?? known.get(other.cell) ?? other.range)) return true;
       return other.prepared.areas.some((one) => meet(area, one)) && !reads[other.index]!.includes(node);
     });
     if (isInTheWay) known.set(node.cell, widest(before, area));
