@@ -150,3 +150,13 @@ const wideBook = made(wide.join(""));
 test("arrays that say they fill whole sheets are refused, not laid out", () => {
   expect(run.reports.get(wideBook)?.refused).toMatch(/take up more than 4000000 cells/);
 });
+
+const totals = Array.from(
+  { length: 6500 },
+  (_, i) =>
+    `<row r="${i + 1}"><c r="A${i + 1}"><f>1+1</f><v>2</v></c><c r="B${i + 1}"><f>SUM(A$1:A${i + 1})</f><v>2</v></c></row>`,
+);
+const totalsBook = made(totals.join(""));
+test("running totals over more formulas than there is memory for are refused", () => {
+  expect(run.reports.get(totalsBook)?.refused).toMatch(/more than 20000000 times/);
+});

@@ -1,6 +1,7 @@
 /** In which order formulas are worked out, and which lead back to themselves. */
 import type { FunctionSpec } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
+import { FileRefused } from "../refusal.js";
 import type { FileCell } from "../sheet/cells.js";
 import type { LoadedBook } from "./load.js";
 import type { Clock } from "./nodes-clock.js";
@@ -16,11 +17,21 @@ export interface Order {
   readonly circular: ReadonlySet<FormulaNode>;
 }
 
+/** A column of running totals over formulas has half the square of its rows; some ten bytes each. */
+const MOST_LINKS = 20_000_000;
+
 /** Depth first, with a stack of its own: a chain of formulas may be as long as a sheet. */
 function orderOf({ all, within }: Nodes): Order {
+  let links = 0;
   const reads = all.map((node) => {
     const found = new Set<FormulaNode>();
     for (const area of node.prepared.areas) for (const other of within(area)) found.add(other);
+    links += found.size;
+    if (links > MOST_LINKS) {
+      throw new FileRefused(
+        `The formulas of the workbook read the results of others more than ${MOST_LINKS} times, the most that is followed. Split it.`,
+      );
+    }
     return [...found];
   });
   const state = new Uint8Array(all.length);
