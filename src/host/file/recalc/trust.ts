@@ -8,6 +8,7 @@ import { isReadOtherwise } from "../worksheet/coerce.js";
 import { isDoubted } from "../worksheet/functions.js";
 import type { SavedValue } from "../sheet/cells.js";
 import type { LoadedBook } from "./load.js";
+import { comparesNearlyEqual } from "./nearly-equal.js";
 import type { FormulaNode } from "./nodes.js";
 
 /** What the functions told while a formula was worked out. */
@@ -35,6 +36,9 @@ export class Trust {
     if (unordered) return "it looks for the nearest value where not all are rising numbers";
     const isTold = prepared.operands?.some((area) => this.holdsDoubtful(area)) === true;
     if (isTold) return "it reckons with a text that may stand for a number, a date or a time";
+    if (comparesNearlyEqual(prepared.text, prepared.areas, this.valueAt)) {
+      return "it compares numbers that differ only in their last digits, which a worksheet takes for equal";
+    }
     if (prepared.functions?.includes("SUBTOTAL") !== true) return undefined;
     if (reads.some((other) => other.prepared.functions?.includes("SUBTOTAL"))) return "SUBTOTAL over subtotals";
     const hidden = prepared.areas.some((area) => this.hidesRows(area));
