@@ -7,8 +7,8 @@ import { isWhole } from "./places.js";
 import type { Places } from "./places.js";
 import { NAMESPACE } from "../../../functions/describe.js";
 import { spillMark } from "./spills.js";
-import { onlyItem, tokenOf } from "./tree.js";
-import type { Call } from "./tree.js";
+import { onlyItem, significant, tokenOf } from "./tree.js";
+import type { Call, Expression } from "./tree.js";
 import { argumentsOf } from "./trusted.js";
 
 /** Stands for a value that is doubted, where the formula uses it. */
@@ -28,6 +28,9 @@ const BY_DAY = new Set([
 ]);
 const DATE_FORMAT = /[ymdhs]/i;
 
+/** They step: a last digit that the engine rounds in a sum or difference, and a worksheet does not, moves them by one. */
+const STEPS = new Set(["INT", "TRUNC", "FLOOR", "CEILING", "ROUNDDOWN", "ROUNDUP", "MOD", "QUOTIENT", "EVEN", "ODD"]);
+
 /** What writes the formula around a call. */
 export interface CallWriter {
   readonly places: Places;
@@ -40,6 +43,14 @@ export interface CallWriter {
   readonly argument: (call: Call, place: number, context: Context) => string;
 }
 
+/** Two values or more with + or − between them, also in parentheses; a sign in front is none. */
+function isSum(arg: Expression): boolean {
+  return significant(arg).some((item, i) => {
+    if (item.kind === "group") return item.inside.some(isSum);
+    return i > 0 && item.kind === "other" && (item.text === "+" || item.text === "-");
+  });
+}
+
 export function writeCall(writer: CallWriter, call: Call, context: Context): string {
   const name = call.name.toUpperCase();
   const args = call.args.map((_, i) => writer.argument(call, i, context));
@@ -47,6 +58,7 @@ export function writeCall(writer: CallWriter, call: Call, context: Context): str
   if (!name.startsWith(`${NAMESPACE}.`) && argumentsOf(name) === undefined) {
     return doubted(`${name} is not among the functions that are trusted`);
   }
+  if (STEPS.has(name) && call.args.some(isSum)) return doubted(`${name} of a sum or difference`);
   if (writer.is1904 && BY_DAY.has(name)) return doubted(`${name} in a workbook whose days count from 1904`);
   switch (name) {
     case "SUMIF":
