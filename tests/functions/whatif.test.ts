@@ -92,7 +92,7 @@ describe("GREY.SETTING_FOR", () => {
     for (const own of [undefined, null, "", 0, 95, "unknown", ">1", passing] as Input[]) {
       expect(first("SETTING_FOR", { ...bare, target: 62, setting: "emissivity", emissivity: own })).toBe(answer);
     }
-    // In a column that seeks one setting after the other each row needs what it does not seek.
+    // In a column that asks for one setting after the other each row needs all but that one.
     const settings = [["emissivity"], ["reflected"], ["apparent"]];
     const column = call(specOf("SETTING_FOR"), { apparent: 58, reflected: 22, target: 62, setting: settings });
     expect(column[0]?.[0]).toBe(answer);
