@@ -64,11 +64,14 @@ export function readWorkbook(pack: WorkbookPackage): WorkbookFacts {
       if (local === "sheet") {
         const link = byId.get(tag.attributes["r:id"] ?? attribute(tag, "id") ?? "");
         const state = attribute(tag, "state");
+        if (link?.kind === "worksheet" && !pack.has(link.target)) {
+          throw new FileRefused(`The package has no part ${link.target}, a sheet of the workbook: it is damaged.`);
+        }
         sheets.push({
           name: attribute(tag, "name") ?? "",
           part: link?.target ?? "",
           state: state === "hidden" || state === "veryHidden" ? state : "visible",
-          isWorksheet: link?.kind === "worksheet" && pack.has(link.target),
+          isWorksheet: link?.kind === "worksheet",
         });
       } else if (local === "definedName") {
         const sheet = attribute(tag, "localSheetId");
