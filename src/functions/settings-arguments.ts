@@ -3,6 +3,23 @@ import { EMISSIVITY, REFLECTANCE, TEMPERATURE, TRANSMISSION } from "../core/limi
 import type { ArgumentSpec } from "./contract.js";
 import type { Values } from "./lift.js";
 
+export const WINDOW_REFLECTANCE_ARGUMENT: ArgumentSpec = {
+  name: "window_reflectance",
+  quantity: "fraction",
+  help: "reflectance of the window on the camera's side",
+  optional: true,
+  default: 0,
+  range: REFLECTANCE,
+};
+
+export const OUTER_REFLECTED_ARGUMENT: ArgumentSpec = {
+  name: "outer_reflected",
+  quantity: "temperature",
+  help: "reflected apparent temperature on the camera's side; needed where the window reflects",
+  optional: true,
+  range: TEMPERATURE,
+};
+
 /** CORRECTED's arguments two to ten: what stands between the object and its reading. */
 export const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
   {
@@ -48,21 +65,8 @@ export const SETTINGS_ARGUMENTS: readonly ArgumentSpec[] = [
     optional: true,
     range: TEMPERATURE,
   },
-  {
-    name: "window_reflectance",
-    quantity: "fraction",
-    help: "reflectance of the window on the camera's side",
-    optional: true,
-    default: 0,
-    range: REFLECTANCE,
-  },
-  {
-    name: "outer_reflected",
-    quantity: "temperature",
-    help: "reflected apparent temperature on the camera's side; needed where the window reflects",
-    optional: true,
-    range: TEMPERATURE,
-  },
+  WINDOW_REFLECTANCE_ARGUMENT,
+  OUTER_REFLECTED_ARGUMENT,
   {
     name: "outer_air_transmission",
     quantity: "fraction",

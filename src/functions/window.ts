@@ -1,8 +1,9 @@
-import { REFLECTANCE, TEMPERATURE } from "../core/limits.js";
+import { TEMPERATURE } from "../core/limits.js";
 import { windowTransmission, windowTransmissionPair } from "../core/window/transmission.js";
 import { BAND_ARGUMENT } from "./bands.js";
 import type { ArgumentSpec, FunctionSpec } from "./contract.js";
 import { defineCells, UNITS_ARGUMENT } from "./lift.js";
+import { OUTER_REFLECTED_ARGUMENT, WINDOW_REFLECTANCE_ARGUMENT } from "./settings-arguments.js";
 
 const reading = (name: string, help: string): ArgumentSpec => ({
   name,
@@ -26,21 +27,8 @@ const WINDOW_TRANSMISSION = defineCells({
       help: "temperature of the window; where it is not known take WINDOW_TRANSMISSION_PAIR",
       range: TEMPERATURE,
     },
-    {
-      name: "window_reflectance",
-      quantity: "fraction",
-      help: "reflectance of the window on the camera's side",
-      optional: true,
-      default: 0,
-      range: REFLECTANCE,
-    },
-    {
-      name: "outer_reflected",
-      quantity: "temperature",
-      help: "reflected apparent temperature on the camera's side; needed where the window reflects",
-      optional: true,
-      range: TEMPERATURE,
-    },
+    WINDOW_REFLECTANCE_ARGUMENT,
+    OUTER_REFLECTED_ARGUMENT,
     BAND_ARGUMENT,
     UNITS_ARGUMENT,
   ],
