@@ -66,7 +66,7 @@ function inputRow(input: UncertainInput, place: number, told: Told): Cell[] {
   const contribution = found.contributions[place] ?? 0;
   return [
     argumentOf(name),
-    Number.isNaN(value) ? "" : fromSI(value, unitOf(temperature ? "temperature" : "fraction", units)),
+    Number.isNaN(value) ? "" : asTyped(fromSI(value, unitOf(temperature ? "temperature" : "fraction", units))),
     temperature ? unitOfTemperature(units) : "-",
     fromSI(stated, step),
     standard === 0 ? "exact" : distribution,
@@ -199,4 +199,9 @@ export function budgetTable(
     ...resultRows(told),
     agreementRow(agreed, told),
   ];
+}
+
+/** There and back through kelvin leaves 71.39999999999998 of 71.4: the input is shown as it was typed. */
+function asTyped(value: number): number {
+  return Number(value.toPrecision(12));
 }
