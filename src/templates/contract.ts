@@ -8,14 +8,17 @@
  * The embedded engine is given A1 ranges only; a file will get structured references and spill ranges.
  */
 import type { Cell } from "../functions/contract.js";
+import type { Units } from "../functions/units.js";
 
 export interface BookDescription {
   /** Shown as the workbook's name. */
   readonly title: string;
   readonly sheets: readonly SheetDescription[];
+  /** Which template it is made from, as the registry calls it, and in which units: what a file says of itself, so that it can be opened again. */
+  readonly template?: { readonly name: string; readonly units: Units };
 }
 
-export type SheetDescription = FormSheet | TableSheet | NotesSheet;
+export type SheetDescription = FormSheet | TableSheet | NotesSheet | FreeSheet;
 
 interface SheetBase {
   readonly name: string;
@@ -87,4 +90,76 @@ export interface ComputedColumn extends ColumnDescription {
 export interface NotesSheet extends SheetBase {
   readonly kind: "notes";
   readonly lines: readonly string[];
+}
+
+/**
+ * Cells that stand where the description puts them: blocks to print, a page of findings, a block that is pasted.
+ * Rows count from 0 at the row below the heading and one empty row; columns from 0 at A.
+ */
+export interface FreeSheet extends SheetBase {
+  readonly kind: "free";
+  /** Pixels, from the first column on. */
+  readonly widths: readonly number[];
+  readonly cells: readonly FreeCell[];
+  /** Pixels of the rows that are not as high as the others. */
+  readonly heights?: Readonly<Record<number, number>>;
+  readonly frozen?: { readonly rows: number; readonly columns: number };
+  readonly pictures?: readonly PictureBox[];
+  readonly print?: FreePrint;
+}
+
+export interface FreeCell {
+  readonly row: number;
+  readonly column: number;
+  /** A formula begins with "="; it may name tables' columns, form fields and the names of free cells. */
+  readonly value?: Cell;
+  /**
+   * Of a formula that spills: how far its result reaches when the book is made; it may grow and shrink later, and a name
+   * then means no more than this. Of a typed cell: the block that is typed or pasted into. One cell where absent.
+   */
+  readonly size?: { readonly rows: number; readonly columns: number };
+  readonly look: FreeLook;
+  /** The defined name of the cell, or of its whole size. */
+  readonly name?: string;
+  /** What it is called in messages. */
+  readonly label?: string;
+  readonly unit?: string;
+  readonly format?: string;
+  readonly align?: "left" | "right";
+  readonly choices?: readonly string[];
+  /** Lowest and highest number that can be typed. */
+  readonly range?: readonly [low: number, high: number];
+  /** Holds a grade: fill, bars and words. */
+  readonly grade?: boolean;
+  /** Stands over so many columns as one cell; never where a formula spills. */
+  readonly across?: number;
+}
+
+/** typed and computed are the cells of a table; header is the head of a computed column; words wrap. */
+export type FreeLook =
+  "subheading" | "label" | "header" | "typedHeader" | "typed" | "computed" | "words" | "strong" | "muted";
+
+/** Where a picture goes, and the cell whose text or number tells which. */
+export interface PictureBox {
+  readonly key: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+  /** The free cell, by its place, that shows the picture's number. */
+  readonly numberAt: { readonly row: number; readonly column: number };
+  readonly kind: "thermogram" | "photo";
+  /** A picture that the description brings along, as the base64 of a PNG or JPEG file. */
+  readonly base64?: string;
+  readonly alternative?: string;
+}
+
+export interface FreePrint {
+  readonly landscape?: boolean;
+  /** Heading lines and free rows down to this count stand on every page; none where absent. */
+  readonly repeatHeading?: boolean;
+  /** Free rows before which a page ends. */
+  readonly breaksBefore?: readonly number[];
+  /** Names a one-cell formula (a free cell's name) that tells how many free rows are printed; all where absent. */
+  readonly rowsNamed?: string;
 }

@@ -1,0 +1,46 @@
+/** Every template: what `greybody new` writes, the pane makes in place, and workbooks/ holds. */
+import type { Units } from "../functions/units.js";
+import type { BookDescription } from "./contract.js";
+import { criteriaChoices, newRoute, type RouteKind } from "./new.js";
+import { demoRoute } from "./route/demo/route.js";
+
+export interface TemplateOptions {
+  readonly title?: string;
+  readonly units: Units;
+  /** Empty rows to begin with. */
+  readonly rows: number;
+}
+
+export interface Template {
+  /** As the command line calls it. */
+  readonly name: string;
+  readonly title: string;
+  /** One line for who chooses among them. */
+  readonly about: string;
+  readonly empty: (options: TemplateOptions) => BookDescription;
+  /** Filled with an invented scenario. */
+  readonly demo?: (units: Units) => BookDescription;
+}
+
+const route = (name: string, kind: RouteKind, title: string, about: string): Template => ({
+  name,
+  title,
+  about,
+  empty: ({ title: given = title, units, rows }) => ({
+    ...newRoute({ kind, title: given, units, rows, criteria: criteriaChoices[kind][0] }),
+    template: { name, units },
+  }),
+});
+
+export const templates: readonly Template[] = [
+  {
+    ...route("route", "electrical", "Electrical route", "A row an item: three phases, their currents, the air."),
+    demo: (units) => ({ ...demoRoute(units), template: { name: "route", units } }),
+  },
+  route(
+    "mechanical-route",
+    "mechanical",
+    "Mechanical route",
+    "A row a point of a machine: against its like, its baseline or a limit of your own.",
+  ),
+];
