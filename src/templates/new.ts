@@ -6,7 +6,7 @@ import { MECHANICAL_CRITERIA } from "./mechanical/job.js";
 import { routeBook } from "./route/book.js";
 import { CRITERIA_CHOICES } from "./route/job.js";
 
-export const routeKinds = ["electrical", "mechanical"] as const;
+const routeKinds = ["electrical", "mechanical"] as const;
 export type RouteKind = (typeof routeKinds)[number];
 
 /** By which each kind of route may be graded; the first is the usual one. */

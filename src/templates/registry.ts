@@ -1,7 +1,7 @@
 /** Every template: what `greybody new` writes, the pane makes in place, and workbooks/ holds. */
 import type { Units } from "../functions/units.js";
 import type { BookDescription } from "./contract.js";
-import { criteriaChoices, newRoute, type RouteKind } from "./new.js";
+import { type CriteriaChoice, criteriaChoices, newRoute, type RouteKind } from "./new.js";
 import { demoRoute } from "./route/demo/route.js";
 
 export interface TemplateOptions {
@@ -9,6 +9,8 @@ export interface TemplateOptions {
   readonly units: Units;
   /** Empty rows to begin with. */
   readonly rows: number;
+  /** One of the template's criteria; the first where absent. */
+  readonly criteria?: CriteriaChoice;
 }
 
 export interface Template {
@@ -17,6 +19,8 @@ export interface Template {
   readonly title: string;
   /** One line for who chooses among them. */
   readonly about: string;
+  /** Of a route: tables of criteria it may be graded by, the usual one first. */
+  readonly criteria?: readonly CriteriaChoice[];
   readonly empty: (options: TemplateOptions) => BookDescription;
   /** Filled with an invented scenario. */
   readonly demo?: (units: Units) => BookDescription;
@@ -26,8 +30,9 @@ const route = (name: string, kind: RouteKind, title: string, about: string): Tem
   name,
   title,
   about,
-  empty: ({ title: given = title, units, rows }) => ({
-    ...newRoute({ kind, title: given, units, rows, criteria: criteriaChoices[kind][0] }),
+  criteria: criteriaChoices[kind],
+  empty: ({ title: given = title, units, rows, criteria = criteriaChoices[kind][0] }) => ({
+    ...newRoute({ kind, title: given, units, rows, criteria }),
     template: { name, units },
   }),
 });

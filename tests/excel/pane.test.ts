@@ -69,7 +69,7 @@ describeInBrowser("The pane in Excel", () => {
   });
 
   test.each([
-    ["newRoute", "Start", "Make the route"],
+    ["newRoute", "Start", "Make the sheets"],
     ["checkSheet", "Check", "Look through the sheet"],
   ])("the ribbon's command %s opens %s, and is told when it is done", async (command, way, next) => {
     await pane.way("Sources");

@@ -98,9 +98,9 @@ describeInBrowser("A new route in °F, without a mouse", () => {
     expect(await page.page.getByText("A whole number from 1 to").count()).toBe(1);
     await page.press("Control+a");
     await page.page.keyboard.type("50");
-    await tabTo(page, "Make the route");
+    await tabTo(page, "Make the sheets");
     await page.press("Enter");
-    expect(await page.page.locator(".gp-asking").innerText()).toContain("takes the place of the open workbook");
+    expect(await page.page.locator(".gp-asking").innerText()).toContain("take the place of the open workbook");
     expect(await page.page.evaluate(() => globalThis.greybody!.sheets())).toContain("Notes");
     await page.press("Enter");
     await page.settled();
@@ -190,9 +190,9 @@ describeInBrowser("A new route in °F, without a mouse", () => {
 
   test("a mechanical one is made beside it in the same way, and its first row is checked", async () => {
     await wayByKey(page, "Start");
-    await tabTo(page, "electrical");
+    await tabTo(page, "Electrical route");
     await page.press("ArrowRight");
-    await tabTo(page, "Make the route");
+    await tabTo(page, "Make the sheets");
     await page.press("Enter");
     await page.press("Enter");
     await page.settled();
