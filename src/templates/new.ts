@@ -6,8 +6,7 @@ import { MECHANICAL_CRITERIA } from "./mechanical/job.js";
 import { routeBook } from "./route/book.js";
 import { CRITERIA_CHOICES } from "./route/job.js";
 
-const routeKinds = ["electrical", "mechanical"] as const;
-export type RouteKind = (typeof routeKinds)[number];
+export type RouteKind = "electrical" | "mechanical";
 
 /** By which each kind of route may be graded; the first is the usual one. */
 export const criteriaChoices = {
