@@ -4,6 +4,7 @@ import type { BookDescription, FormSheet, NotesSheet } from "../../../templates/
 import { excelFormula } from "../../described-formula.js";
 import { isFormula, tableInfo, tableOn } from "../../described-table.js";
 import type { TableInfo } from "../../port.js";
+import { freeSheet } from "./described-free.js";
 import { describedTable } from "./described-table.js";
 import * as look from "./looks.js";
 import type { PrintSetup, Validation, WrittenBook, WrittenCell, WrittenName, WrittenSheet } from "./model.js";
@@ -34,6 +35,7 @@ export function describedBook(
     const base = { put, headings, paper };
     if (sheet.kind === "notes") return notesSheet(sheet, base);
     if (sheet.kind === "form") return formSheet(sheet, base, names);
+    if (sheet.kind === "free") return freeSheet(sheet, base, names);
     const table = tables.find((one) => one.sheet === sheet.name)!;
     return describedTable(sheet, table, base);
   });

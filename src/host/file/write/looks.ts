@@ -34,6 +34,7 @@ export const heading: CellStyle = { ...text, colour: looks.muted };
 export const group: CellStyle = { ...text, colour: looks.accent, size: 9, bold: true };
 export const label: CellStyle = { ...text, align: "left", indent: 1 };
 export const subheading: CellStyle = { ...text, colour: looks.accent, size: 11, bold: true };
+export const strong: CellStyle = { ...text, bold: true, align: "left", indent: 1, wrap: true };
 export const muted: CellStyle = { ...text, colour: looks.muted, align: "left", indent: 1 };
 export const line: CellStyle = { ...text, vertical: "top", wrap: true };
 
@@ -105,3 +106,15 @@ export const gradeLooks: readonly Conditional["look"][] = BARS.map((bar, grade) 
   const tone = looks.grades[grade - 1];
   return tone === undefined ? { format } : { format, fill: tone.fill, colour: tone.ink };
 });
+
+/** The head of a column that stands on a free sheet. */
+export function freeHeader(computed: boolean): CellStyle {
+  return header({ key: "", header: "", group: "", width: 0 }, computed);
+}
+
+/** A place that a picture will be put into: a light field in a thin frame. */
+export function pictureField(edges: Readonly<Record<"top" | "bottom" | "left" | "right", boolean>>): CellStyle {
+  const edge = { weight: "thin", colour: looks.line } as const;
+  const sides = (["top", "bottom", "left", "right"] as const).filter((side) => edges[side]);
+  return { ...text, fill: looks.paper, border: Object.fromEntries(sides.map((side) => [side, edge])) };
+}

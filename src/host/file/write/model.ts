@@ -106,6 +106,11 @@ export interface PrintSetup {
   readonly paper: "A4" | "Letter";
   /** So many pages side by side; as many below one another as it takes. */
   readonly pagesWide: number;
+  /** Rows, from 0, before which a page ends; the sheet is then scaled by `scale` per cent and not fitted to pages. */
+  readonly breaks?: readonly number[];
+  readonly scale?: number;
+  /** A formula that gives what is printed; everything where absent. */
+  readonly area?: string;
   /** First rows and columns that stand on every page; 0 for none. */
   readonly repeatedRows: number;
   readonly repeatedColumns: number;
@@ -126,6 +131,8 @@ export interface WrittenSheet {
   readonly validations: readonly Validation[];
   readonly conditionals: readonly Conditional[];
   readonly pictures: readonly WrittenPicture[];
+  /** Cells that are one. */
+  readonly merges?: readonly Area[];
   /** Only unlocked cells can be typed into; lifted without a password. */
   readonly isProtected: boolean;
   readonly print: PrintSetup;

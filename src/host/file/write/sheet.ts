@@ -28,7 +28,7 @@ export function sheetXml(sheet: WrittenSheet, parts: SheetParts): string {
     element(
       "worksheet",
       { xmlns: MAIN, "xmlns:r": RELATIONSHIPS },
-      element("sheetPr", {}, element("pageSetUpPr", { fitToPage: true })),
+      element("sheetPr", {}, element("pageSetUpPr", { fitToPage: sheet.print.breaks === undefined })),
       element("dimension", { ref: dimensionOf(sheet.cells) }),
       element("sheetViews", {}, viewXml(sheet, parts.isFirst)),
       element("sheetFormatPr", {
@@ -39,6 +39,10 @@ export function sheetXml(sheet: WrittenSheet, parts: SheetParts): string {
       columnsXml(sheet.columns, parts.styles),
       element("sheetData", {}, ...rowsXml(sheet, parts)),
       sheet.isProtected ? protectionXml() : "",
+      counted(
+        "mergeCells",
+        (sheet.merges ?? []).map((area) => element("mergeCell", { ref: areaName(area) })),
+      ),
       conditionalsXml(sheet.conditionals, parts.styles),
       validationsXml(sheet.validations),
       ...printXml(sheet.print),
@@ -180,18 +184,25 @@ function protectionXml(): string {
   });
 }
 
-function printXml({ landscape, paper, pagesWide, foot }: PrintSetup): string[] {
+function printXml({ landscape, paper, pagesWide, foot, breaks, scale }: PrintSetup): string[] {
   const margin = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.75, header: 0.3, footer: 0.3 };
   return [
     element("pageMargins", margin),
     element("pageSetup", {
       paperSize: paper === "A4" ? 9 : 1,
-      fitToWidth: pagesWide,
-      fitToHeight: 0,
+      ...(breaks === undefined ? { fitToWidth: pagesWide, fitToHeight: 0 } : { scale: scale ?? 100 }),
       orientation: landscape ? "landscape" : "portrait",
     }),
     element("headerFooter", {}, element("oddFooter", {}, xstring(footXml(foot)))),
+    breaksXml(breaks ?? []),
   ];
+}
+
+/** Each break stands after the row before it; 16383 is the last column (18.3.1.74). */
+function breaksXml(breaks: readonly number[]): string {
+  if (breaks.length === 0) return "";
+  const items = breaks.map((row) => element("brk", { id: row, max: 16383, man: true }));
+  return element("rowBreaks", { count: breaks.length, manualBreakCount: breaks.length }, ...items);
 }
 
 /** At most 255 characters with its marks (18.3.1.39). */

@@ -15,9 +15,10 @@ export function workbookXml({ sheets, names }: WrittenBook, sheetIds: readonly s
     xml: element("definedName", { name, hidden: hidden === true ? true : undefined }, xstring(storedFormula(formula))),
   }));
   const titles = sheets.flatMap((sheet, at) => {
-    const title = printTitles(sheet);
-    const name = "_xlnm.Print_Titles";
-    return title === "" ? [] : [{ name, xml: element("definedName", { name, localSheetId: at }, xstring(title)) }];
+    const printed = { "_xlnm.Print_Area": sheet.print.area ?? "", "_xlnm.Print_Titles": printTitles(sheet) };
+    return Object.entries(printed).flatMap(([name, formula]) =>
+      formula === "" ? [] : [{ name, xml: element("definedName", { name, localSheetId: at }, xstring(formula)) }],
+    );
   });
   const sorted = [...titles, ...own].sort((a, b) => (a.name.toLowerCase() < b.name.toLowerCase() ? -1 : 1));
   const named = sorted.map(({ xml }) => xml);
