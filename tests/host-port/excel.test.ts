@@ -117,7 +117,7 @@ describe("Excel alone", () => {
       ok: false,
       reason: "occupied",
       message: expect.stringMatching(
-        /holds a route already \(its Readings\).*new workbook.*nothing was changed/,
+        /holds such sheets already \(its Readings\).*new workbook.*nothing was changed/,
       ) as unknown,
     });
     expect(model.sheets.map(({ name }) => name)).toEqual(sheets);

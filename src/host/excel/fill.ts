@@ -7,9 +7,9 @@ import { excelFormula } from "../described-formula.js";
 import { isFormula, tableOn } from "../described-table.js";
 import type { SheetPlan } from "./plan.js";
 
-const tones = { ink: "#1d2430", muted: "#5b6472", accent: "#0b5c63", input: "#eef4f1", computed: "#f4f1ea" };
+export const tones = { ink: "#1d2430", muted: "#5b6472", accent: "#0b5c63", input: "#eef4f1", computed: "#f4f1ea" };
 /** Pixels of a description in the points that Excel takes. */
-const points = 0.75;
+export const points = 0.75;
 
 /** The lines above, and the formulas of the computed columns: both name what the other sheets hold. */
 export function fillFormulas(sheet: Excel.Worksheet, plan: SheetPlan, tables: readonly TableInfo[]): void {
@@ -109,14 +109,14 @@ export function fillTable(sheet: Excel.Worksheet, described: TableSheet, info: T
 }
 
 /** A list to choose from that lets anything else be typed too. */
-function offer(range: Excel.Range, choices: readonly string[] | undefined): void {
+export function offer(range: Excel.Range, choices: readonly string[] | undefined): void {
   if (choices === undefined) return;
   range.dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
   range.dataValidation.errorAlert = { showAlert: false, message: "", style: "Information", title: "" };
 }
 
 /** As a person would type it so that Excel keeps it: an apostrophe before a text, or 3-5 became a date. */
-function written(cell: Cell): string | number | boolean {
+export function written(cell: Cell): string | number | boolean {
   if (cell === null) return "";
   if (isCellError(cell)) return cell.error;
   if (typeof cell !== "string" || cell === "" || cell.startsWith("=")) return cell;

@@ -1,11 +1,12 @@
 /** Adds the sheets of a description to the open workbook: asks first, then makes everything in one sync. */
 /// <reference types="office-js" />
-import type { BookDescription } from "../../templates/contract.js";
+import type { BookDescription, FreeSheet } from "../../templates/contract.js";
 import type { MadeBook } from "../port.js";
 import { refuse } from "./answer.js";
+import { fillFree, fillFreeFormulas } from "./fill-free.js";
 import { fillForm, fillFormulas, fillNotes, fillTable } from "./fill.js";
 import { joined, memoryKey, readMemory } from "./memory.js";
-import { planBook } from "./plan.js";
+import { planBook, type SheetPlan } from "./plan.js";
 
 export async function makeBook(context: Excel.RequestContext, book: BookDescription): Promise<MadeBook> {
   const { worksheets, tables, names, settings } = context.workbook;
@@ -27,7 +28,7 @@ export async function makeBook(context: Excel.RequestContext, book: BookDescript
   if (clash !== undefined)
     refuse(
       "occupied",
-      `This workbook holds a route already (its ${clash}), and two would take one another's names. Open a new workbook and make the route there; nothing was changed here.`,
+      `This workbook holds such sheets already (its ${clash}), and two would take one another's names. Open a new workbook and make them there; nothing was changed here.`,
     );
 
   const added = plan.sheets.map((sheet) => ({ plan: sheet, worksheet: worksheets.add(sheet.name) }));
@@ -36,11 +37,15 @@ export async function makeBook(context: Excel.RequestContext, book: BookDescript
     for (const { plan: sheet, worksheet } of added)
       if (sheet.sheet.kind === "form") fillForm(worksheet, sheet.sheet, sheet, names);
     for (const { plan: sheet, worksheet } of added) {
+      if (isFree(sheet)) fillFree(worksheet, sheet, names);
       if (sheet.sheet.kind === "notes") fillNotes(worksheet, sheet.sheet, sheet);
       const table = plan.tables.find((one) => one.sheet === sheet.name);
       if (sheet.sheet.kind === "table" && table !== undefined) fillTable(worksheet, sheet.sheet, table);
     }
-    for (const { plan: sheet, worksheet } of added) fillFormulas(worksheet, sheet, plan.tables);
+    for (const { plan: sheet, worksheet } of added) {
+      fillFormulas(worksheet, sheet, plan.tables);
+      if (isFree(sheet)) fillFreeFormulas(worksheet, sheet, plan.tables);
+    }
     settings.add(memoryKey, JSON.stringify(joined(readMemory(setting), plan.memory)));
     added[0]?.worksheet.activate();
     await context.sync();
@@ -52,6 +57,10 @@ export async function makeBook(context: Excel.RequestContext, book: BookDescript
     throw error;
   }
   return { sheets: plan.sheets.map(({ name }) => name) };
+}
+
+function isFree(plan: SheetPlan): plan is SheetPlan<FreeSheet> {
+  return plan.sheet.kind === "free";
 }
 
 /** Half a book is worse than none. What cannot be taken back stays: the error that led here is the one to tell. */

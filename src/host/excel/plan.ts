@@ -1,11 +1,12 @@
 /** Where a description's sheets stand in Excel: pure arithmetic. Above a table: group names, units, headers. */
-import type { BookDescription, FormSheet, NotesSheet, TableSheet } from "../../templates/contract.js";
+import type { BookDescription, FormField, SheetDescription } from "../../templates/contract.js";
+import type { Cell } from "../../functions/contract.js";
 import type { TableInfo } from "../port.js";
 import { excelFormula } from "../described-formula.js";
 import { isFormula, tableInfo, tableOn } from "../described-table.js";
 import type { Memory } from "./memory.js";
 
-export interface SheetPlan<Sheet = FormSheet | TableSheet | NotesSheet> {
+export interface SheetPlan<Sheet = SheetDescription> {
   /** The name it will have. */
   readonly name: string;
   readonly sheet: Sheet;
@@ -31,10 +32,7 @@ export function planBook(book: BookDescription, taken: readonly string[]): BookP
   });
   const tables = sheets.flatMap(({ name, sheet }) => (sheet.kind === "table" ? [tableInfo(name, sheet)] : []));
   const unresolved = sheets.flatMap(({ name, sheet }) => {
-    const formulas =
-      sheet.kind === "table"
-        ? [...sheet.computed.map(({ formula }) => formula), ...sheet.rows.flat(), ...sheet.heading]
-        : sheet.heading;
+    const formulas = [...formulasOf(sheet), ...sheet.heading];
     return formulas
       .filter(isFormula)
       .flatMap((formula) =>
@@ -44,18 +42,32 @@ export function planBook(book: BookDescription, taken: readonly string[]): BookP
   return { sheets, tables, memory: memoryOf(sheets, tables), unresolved };
 }
 
+function formulasOf(sheet: SheetDescription): readonly Cell[] {
+  if (sheet.kind === "table") return [...sheet.computed.map(({ formula }) => formula), ...sheet.rows.flat()];
+  return sheet.kind === "free" ? sheet.cells.map(({ value = null }) => value) : [];
+}
+
 function memoryOf(sheets: readonly SheetPlan[], tables: readonly TableInfo[]): Memory {
   const fields = sheets.flatMap(({ sheet }) =>
-    sheet.kind === "form"
-      ? sheet.fields.flatMap(({ definedName, label, unit }) =>
-          definedName === undefined ? [] : [[definedName, { label, ...(unit === undefined ? {} : { unit }) }] as const],
-        )
-      : [],
+    fieldsOf(sheet).flatMap(({ definedName, label, unit }) =>
+      definedName === undefined ? [] : [[definedName, { label, ...(unit === undefined ? {} : { unit }) }] as const],
+    ),
   );
   return {
     tables: Object.fromEntries(tables.map(({ name, columns }) => [name, columns])),
     fields: Object.fromEntries(fields),
   };
+}
+
+/** Fields of a form, and the named cells and blocks of a free sheet. */
+function fieldsOf(sheet: SheetDescription): readonly Pick<FormField, "definedName" | "label" | "unit">[] {
+  if (sheet.kind === "form") return sheet.fields;
+  if (sheet.kind !== "free") return [];
+  return sheet.cells.map(({ name, label = "", unit }) => ({
+    label,
+    ...(name === undefined ? {} : { definedName: name }),
+    ...(unit === undefined ? {} : { unit }),
+  }));
 }
 
 function freeName(name: string, taken: ReadonlySet<string>): string {

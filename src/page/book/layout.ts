@@ -4,19 +4,24 @@ import type {
   ColumnDescription,
   ComputedColumn,
   FormSheet,
+  FreeSheet,
   NotesSheet,
   TableSheet,
 } from "../../templates/contract.js";
-import type { CellPlace } from "./a1.js";
+import type { Box, CellPlace } from "./a1.js";
+import { freeBox } from "./free-box.js";
 
 export interface BookLayout {
   readonly book: BookDescription;
   readonly sheets: readonly SheetLayout[];
-  /** Form fields by defined name (lower case). */
-  readonly names: ReadonlyMap<string, CellPlace & { readonly sheetName: string }>;
+  /** Form fields and free cells or blocks by defined name (lower case). */
+  readonly names: ReadonlyMap<string, NamedPlace>;
 }
 
-export type SheetLayout = FormLayout | TableLayout | NotesLayout;
+/** A cell, or the first of a block whose last cell is `end`. */
+export type NamedPlace = CellPlace & { readonly sheetName: string; readonly end?: CellPlace };
+
+export type SheetLayout = FormLayout | TableLayout | NotesLayout | FreeLayout;
 
 interface SheetPlace {
   /** The grid's id of the sheet. */
@@ -33,6 +38,13 @@ export interface FormLayout extends SheetPlace {
 export interface NotesLayout extends SheetPlace {
   readonly kind: "notes";
   readonly sheet: NotesSheet;
+}
+
+export interface FreeLayout extends SheetPlace {
+  readonly kind: "free";
+  readonly sheet: FreeSheet;
+  /** The sheet's row that the description calls 0. */
+  readonly first: number;
 }
 
 export interface ColumnPlace {
@@ -67,10 +79,12 @@ export function layOut(book: BookDescription, edition = 1): BookLayout {
     const place: SheetPlace = { id: `sheet-${String(edition)}-${String(index + 1)}`, name: sheet.name };
     if (sheet.kind === "form") return { ...place, kind: "form", sheet, firstFieldRow: sheet.heading.length + 1 };
     if (sheet.kind === "notes") return { ...place, kind: "notes", sheet };
+    if (sheet.kind === "free") return { ...place, kind: "free", sheet, first: sheet.heading.length + 1 };
     return tableLayout(place, sheet);
   });
-  const names = new Map<string, CellPlace & { sheetName: string }>();
+  const names = new Map<string, NamedPlace>();
   for (const form of sheets) {
+    if (form.kind === "free") nameFree(form, names);
     if (form.kind !== "form") continue;
     form.sheet.fields.forEach((field, line) => {
       if (field.definedName === undefined) return;
@@ -82,6 +96,20 @@ export function layOut(book: BookDescription, edition = 1): BookLayout {
     });
   }
   return { book, sheets, names };
+}
+
+function nameFree({ name: sheetName, sheet, first }: FreeLayout, names: Map<string, NamedPlace>): void {
+  for (const cell of sheet.cells) {
+    if (cell.name === undefined) continue;
+    const { startRow: row, startColumn: column, endRow, endColumn }: Box = freeBox(cell, first);
+    const isOne = cell.size === undefined;
+    names.set(cell.name.toLowerCase(), {
+      sheetName,
+      row,
+      column,
+      ...(isOne ? {} : { end: { row: endRow, column: endColumn } }),
+    });
+  }
 }
 
 function tableLayout(place: SheetPlace, sheet: TableSheet): TableLayout {

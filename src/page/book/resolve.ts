@@ -6,7 +6,7 @@ import { normaliseLiterals } from "../../host/embedded/literals.js";
 import { plainNames } from "../../host/embedded/names.js";
 import { type ResolvedFormula, resolveStructured, type TablePosition } from "../../host/embedded/structured.js";
 import { isCall, tokenize } from "../../host/tokens.js";
-import { cellAddress, quoteSheet } from "./a1.js";
+import { cellAddress, type CellPlace, quoteSheet } from "./a1.js";
 import { type BookLayout, type ColumnPlace, type TableLayout, tableSheets } from "./layout.js";
 
 /** The first and last body row of a table as it stands now. */
@@ -46,7 +46,7 @@ function tablePosition(table: TableLayout, rows: BodyRows): TablePosition {
   };
 }
 
-/** A form field's defined name becomes its cell. */
+/** The defined name of a form's field, a free cell or a block becomes its cells. */
 function resolveNames(formula: string, sheetName: string, layout: BookLayout): string {
   const tokens = tokenize(formula);
   return tokens
@@ -55,7 +55,8 @@ function resolveNames(formula: string, sheetName: string, layout: BookLayout): s
         token.kind === "name" && !isCall(tokens, at) ? layout.names.get(token.text.toLowerCase()) : undefined;
       if (place === undefined || tokens[at - 1]?.kind === "sheet" || tokens[at + 1]?.kind === "bracket")
         return token.text;
-      const address = cellAddress(place).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
+      const fixed = (at: CellPlace): string => cellAddress(at).replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
+      const address = fixed(place) + (place.end === undefined ? "" : `:${fixed(place.end)}`);
       return place.sheetName === sheetName ? address : `${quoteSheet(place.sheetName)}!${address}`;
     })
     .join("");

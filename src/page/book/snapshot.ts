@@ -10,7 +10,8 @@ import {
 } from "@univerjs/core";
 import { type Cell, isCellError } from "../../functions/contract.js";
 import type { Measure } from "./header.js";
-import type { BookLayout, FormLayout, NotesLayout, SheetLayout, TableLayout } from "./layout.js";
+import { fillFree } from "./free.js";
+import type { BookLayout, SheetLayout } from "./layout.js";
 import { resolveFormula } from "./resolve.js";
 import type { SheetWriter } from "./writer.js";
 import { fillForm, fillNotes, fillTable } from "./sheets.js";
@@ -88,11 +89,16 @@ function sheetData(
 }
 
 function fill(sheet: SheetLayout, writer: SheetWriter): Partial<IWorksheetData> {
-  const fillers = { form: fillForm, notes: fillNotes, table: fillTable } as Record<
-    SheetLayout["kind"],
-    (sheet: FormLayout | NotesLayout | TableLayout, writer: SheetWriter) => Partial<IWorksheetData>
-  >;
-  return fillers[sheet.kind](sheet, writer);
+  switch (sheet.kind) {
+    case "form":
+      return fillForm(sheet, writer);
+    case "notes":
+      return fillNotes(sheet, writer);
+    case "table":
+      return fillTable(sheet, writer);
+    case "free":
+      return fillFree(sheet, writer);
+  }
 }
 
 function cellData(value: Cell | undefined, place: { sheetName: string; row: number }, layout: BookLayout): ICellData {

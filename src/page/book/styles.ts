@@ -44,6 +44,11 @@ export function headerStyle(column: ColumnDescription, computed: boolean): IStyl
   };
 }
 
+/** The head of a column on a free sheet. */
+export function freeHeaderStyle(computed: boolean): IStyleData {
+  return headerStyle({ key: "", header: "", group: "", width: 0 }, computed);
+}
+
 export function bodyStyle(column: ColumnDescription, computed: boolean): IStyleData {
   return {
     ...text(tones.ink),

@@ -1,6 +1,7 @@
 /** What of a described sheet is fixed, and how that is said. */
 import { type Box, contains, intersects } from "../book/a1.js";
-import { columnAt } from "../book/layout.js";
+import { freeBox } from "../book/free-box.js";
+import { columnAt, type FreeLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 
 /** Why a change is refused: a whole sentence. */
@@ -9,6 +10,7 @@ export type Lock = string;
 /** Whether cells may be typed into. */
 export function contentLock(book: LiveBook, sheetId: string, box: Box): Lock | undefined {
   const sheet = book.sheet(sheetId);
+  if (sheet?.kind === "free") return freeLock(sheet, box);
   if (sheet?.kind !== "table") return undefined;
   const { firstRow, lastRow } = book.rowsOf(sheet);
   const header: Box = { startRow: firstRow - 2, endRow: firstRow - 1, startColumn: 0, endColumn: sheet.lastColumn };
@@ -25,6 +27,13 @@ export function contentLock(book: LiveBook, sheetId: string, box: Box): Lock | u
   return `${name} is worked out from what is typed at the left, so it cannot be changed here. Nothing was changed.`;
 }
 
+/** Only what is meant to be typed can be; the free space around it is anybody's. */
+function freeLock({ sheet, first }: FreeLayout, box: Box): Lock | undefined {
+  const fixed = sheet.cells.find((cell) => cell.look !== "typed" && intersects(freeBox(cell, first), box));
+  if (fixed === undefined) return undefined;
+  return "This cell belongs to the sheet and cannot be changed here. What is typed has the green ground. Nothing was changed.";
+}
+
 /** Whether rows, columns or cells may be put in, taken out or moved. */
 export function structureLock(
   book: LiveBook,
@@ -35,6 +44,11 @@ export function structureLock(
 ): Lock | undefined {
   const sheet = book.sheet(sheetId);
   if (sheet === undefined || sheet.kind === "notes") return undefined;
+  if (sheet.kind === "free") {
+    const end = sheet.sheet.cells.reduce((last, cell) => Math.max(last, freeBox(cell, sheet.first).endRow), 0);
+    const inside = kind === "columns" ? box.startColumn < sheet.sheet.widths.length : box.startRow <= end;
+    return inside ? "The rows and columns of this sheet are fixed: its cells go by one another." : undefined;
+  }
   if (sheet.kind === "form") {
     const end = sheet.firstFieldRow + sheet.sheet.fields.length;
     const inside =

@@ -4,6 +4,7 @@
  */
 import { CustomCommandExecutionError, type ICellData, type Nullable } from "@univerjs/core";
 import { type IMoveRangeMutationParams, MoveRangeMutation } from "@univerjs/sheets";
+import { freeCellAt } from "../book/free.js";
 import { formColumns } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import type { FirstSay } from "./first-say.js";
@@ -44,7 +45,8 @@ function placesOf(part: Part): MovedCell[] {
 /** What is typed into looks as the sheet has it, whatever comes there or goes. */
 function keepLooks(book: LiveBook, sheetId: string, { row, column, of }: MovedCell): void {
   const isField = book.sheet(sheetId)?.kind === "form" && column === formColumns.value;
-  if (!isField && book.bodyColumn(sheetId, { row, column }) === undefined) return;
+  const isTyped = freeCellAt(book.sheet(sheetId), { row, column })?.look === "typed";
+  if (!isField && !isTyped && book.bodyColumn(sheetId, { row, column }) === undefined) return;
   const style = book.worksheet(sheetId).getCellRaw(row, column)?.s;
   of[String(column)] = { ...of[String(column)], ...(style === undefined ? {} : { s: style }) };
 }

@@ -2,7 +2,8 @@
 import type { FieldPlace } from "../../host/embedded/grid-access.js";
 import type { TableInfo } from "../../host/port.js";
 import { columnInfo, unitsOf } from "../../host/records.js";
-import { type BookLayout, formColumns } from "../book/layout.js";
+import { freeBox } from "../book/free-box.js";
+import { type BookLayout, formColumns, type FreeLayout } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 
 export function tableInfos(book: LiveBook): TableInfo[] {
@@ -25,6 +26,7 @@ export function tableInfos(book: LiveBook): TableInfo[] {
 
 export function fieldPlaces(layout: BookLayout): FieldPlace[] {
   return layout.sheets.flatMap((form) => {
+    if (form.kind === "free") return freeFields(form);
     if (form.kind !== "form") return [];
     return form.sheet.fields.flatMap(({ definedName, label, unit }, line) =>
       definedName === undefined
@@ -38,5 +40,15 @@ export function fieldPlaces(layout: BookLayout): FieldPlace[] {
             },
           ],
     );
+  });
+}
+
+/** Named cells that are typed or shown one by one; a block is no line. */
+function freeFields({ name: sheet, sheet: { cells }, first }: FreeLayout): FieldPlace[] {
+  return cells.flatMap((cell) => {
+    if (cell.name === undefined || cell.size !== undefined) return [];
+    const { startRow: row, startColumn: column } = freeBox(cell, first);
+    const { name, label = "", unit } = cell;
+    return [{ name, label, at: { sheet, row, column }, ...(unit === undefined ? {} : { unit }) }];
   });
 }

@@ -1,4 +1,5 @@
 /** What can be said of a cell in words: for the status line, the hover card and a screen reader. */
+import { freeCellAt } from "../book/free.js";
 import { plainMessage } from "../../host/plain-messages.js";
 import { cellAddress, type CellPlace } from "../book/a1.js";
 import { formColumns } from "../book/layout.js";
@@ -44,6 +45,7 @@ export function choicesAt(book: LiveBook, sheetId: string, place: CellPlace): re
       ? sheet.sheet.fields[place.row - sheet.firstFieldRow]?.choices
       : undefined;
   }
+  if (sheet?.kind === "free") return freeCellAt(sheet, place)?.choices;
   if (sheet?.kind !== "table") return undefined;
   // The row below the last is where the next item is typed.
   const above = { row: place.row - 1, column: place.column };
@@ -55,6 +57,7 @@ function headerOf(book: LiveBook, sheetId: string, place: CellPlace): string | u
   const column = book.bodyColumn(sheetId, place);
   if (column !== undefined) return columnTitle(column);
   const sheet = book.sheet(sheetId);
+  if (sheet?.kind === "free") return freeCellAt(sheet, place)?.label;
   if (sheet?.kind !== "form" || place.column !== formColumns.value) return undefined;
   const field = sheet.sheet.fields[place.row - sheet.firstFieldRow];
   return field?.unit === undefined ? field?.label : `${field.label}, ${field.unit}`;

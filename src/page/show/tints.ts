@@ -13,6 +13,8 @@ import {
   type Nullable,
 } from "@univerjs/core";
 import { INTERCEPTOR_POINT, SetWorksheetDefaultStyleMutation, SheetInterceptorService } from "@univerjs/sheets";
+import type { FreeCell } from "../../templates/contract.js";
+import { freeCellAt } from "../book/free.js";
 import { columnAt, type ColumnPlace, formColumns } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
@@ -68,7 +70,16 @@ export function tintCells(book: LiveBook): Tints {
       if (field?.definedName !== undefined)
         return zoneTint(marked(cell, field.choices), typeof field.value === "string" && field.value.startsWith("="));
     }
+    const free = freeCellAt(sheet, { row, column });
+    if (free !== undefined) return freeTint(cell, free);
     return cell;
+  }
+
+  function freeTint(cell: Nullable<ICellDataForSheetInterceptor>, free: FreeCell): typeof cell {
+    const grade = free.grade === true ? gradeOf(cell?.v) : undefined;
+    if (grade !== undefined) return gradeCell(cell, grade);
+    if (free.look === "typed" || free.look === "typedHeader") return zoneTint(marked(cell, free.choices), false);
+    return free.look === "computed" || free.look === "header" ? zoneTint(wordsLeft(cell), true) : cell;
   }
 
   function zoneTint(cell: Nullable<ICellDataForSheetInterceptor>, computed: boolean): typeof cell {

@@ -1,0 +1,119 @@
+/** Free sheets in the grid: where their cells stand, and how they are filled. */
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  type IStyleData,
+  type IWorksheetData,
+  VerticalAlign,
+  WrapStrategy,
+} from "@univerjs/core";
+import type { FreeCell, FreeSheet } from "../../templates/contract.js";
+import { lightTones as tones } from "../../pane/tones.js";
+import { type Box, type CellPlace, contains } from "./a1.js";
+import { freeBox } from "./free-box.js";
+import type { FreeLayout, SheetLayout } from "./layout.js";
+import { fieldStyle, freeHeaderStyle, labelStyle, lineStyle, noteStyle, subheadingStyle } from "./styles.js";
+import type { SheetWriter } from "./writer.js";
+
+/** How far a spill that has grown still counts as the block it began with. */
+const GROWTH = 500;
+
+export function isFormulaCell({ value }: FreeCell): boolean {
+  return typeof value === "string" && value.startsWith("=");
+}
+
+const boxes = new WeakMap<FreeSheet, readonly { readonly cell: FreeCell; readonly box: Box }[]>();
+
+/** The described cell that a place belongs to, also below a spill that has grown. */
+export function freeCellAt(sheet: SheetLayout | undefined, place: CellPlace): FreeCell | undefined {
+  if (sheet?.kind !== "free") return undefined;
+  let known = boxes.get(sheet.sheet);
+  if (known === undefined) {
+    known = sheet.sheet.cells.map((cell) => ({ cell, box: freeBox(cell, sheet.first) }));
+    boxes.set(sheet.sheet, known);
+  }
+  const found = known.find(({ box }) => contains(box, place));
+  if (found !== undefined) return found.cell;
+  const grown = known.find(
+    ({ cell, box }) =>
+      cell.size !== undefined &&
+      isFormulaCell(cell) &&
+      contains({ ...box, startRow: box.endRow + 1, endRow: box.endRow + GROWTH }, place),
+  );
+  return grown?.cell;
+}
+
+export function fillFree({ sheet, first }: FreeLayout, writer: SheetWriter): Partial<IWorksheetData> {
+  const mergeData: Box[] = [];
+  let [lastRow, lastColumn] = [first, sheet.widths.length];
+  const taken = new Set<string>();
+  for (const cell of sheet.cells) {
+    const box = freeBox(cell, first);
+    const style = styleOf(cell);
+    for (let row = box.startRow; row <= box.endRow; row++)
+      for (let column = box.startColumn; column <= box.endColumn; column++) {
+        const isFirst = row === box.startRow && column === box.startColumn;
+        writer.put(row, column, isFirst ? cell.value : undefined, style);
+        taken.add(`${String(row)} ${String(column)}`);
+      }
+    if (cell.across !== undefined && cell.across > 1) mergeData.push(box);
+    lastRow = Math.max(lastRow, box.endRow);
+    lastColumn = Math.max(lastColumn, box.endColumn + 1);
+  }
+  for (const { row, column, rows, columns } of sheet.pictures ?? []) {
+    for (let r = first + row; r < first + row + rows; r++)
+      for (let c = column; c < column + columns; c++)
+        if (!taken.has(`${String(r)} ${String(c)}`)) writer.put(r, c, undefined, pictureStyle);
+    lastRow = Math.max(lastRow, first + row + rows - 1);
+  }
+  const frozen = sheet.frozen ?? { rows: 0, columns: 0 };
+  const ySplit = frozen.rows === 0 ? 1 : first + frozen.rows;
+  return {
+    rowCount: lastRow + 1,
+    columnCount: lastColumn,
+    columnData: Object.fromEntries(sheet.widths.map((w, column) => [column, { w }])),
+    rowData: Object.fromEntries(Object.entries(sheet.heights ?? {}).map(([row, h]) => [first + Number(row), { h }])),
+    mergeData,
+    freeze: {
+      xSplit: frozen.columns,
+      ySplit,
+      startRow: ySplit,
+      startColumn: frozen.columns === 0 ? -1 : frozen.columns,
+    },
+  };
+}
+
+const pictureStyle: IStyleData = { bg: { rgb: tones.computed } };
+
+function styleOf(cell: FreeCell): IStyleData {
+  const { look, format, align, value } = cell;
+  const isNumber = align === "right" || (align === undefined && (format !== undefined || typeof value === "number"));
+  const plain: IStyleData = {
+    ...(format === undefined ? {} : { n: { pattern: format } }),
+    ...(align === undefined ? {} : { ht: align === "right" ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT }),
+  };
+  const wrapped: IStyleData = { tb: WrapStrategy.WRAP };
+  switch (look) {
+    case "typed":
+      return { ...fieldStyle(format, false, isNumber), ...(isNumber ? {} : wrapped), bd: hairlines };
+    case "computed":
+      return { ...fieldStyle(format, true, isNumber), ...(isNumber ? {} : wrapped), bd: hairlines };
+    case "header":
+    case "typedHeader":
+      return { ...freeHeaderStyle(look === "header"), ...plain };
+    case "subheading":
+      return { ...subheadingStyle, ...plain };
+    case "label":
+      return { ...labelStyle, ...plain };
+    case "words":
+      return { ...lineStyle, ...plain };
+    case "strong":
+      return { ...labelStyle, bl: BooleanNumber.TRUE, ...wrapped, ...plain };
+    case "muted":
+      return { ...noteStyle, vt: VerticalAlign.MIDDLE, ...plain };
+  }
+}
+
+const hairline = { s: BorderStyleTypes.THIN, cl: { rgb: tones.line } };
+const hairlines: NonNullable<IStyleData["bd"]> = { b: hairline };
