@@ -74,8 +74,9 @@ function writtenCells(cell: FreeCell, area: Area, put: SheetBase["put"]): Writte
   const style = styleOf(cell);
   const { startRow, startColumn } = area;
   const anchor = put(startRow, startColumn, cell.value, style);
-  const spills = cell.size !== undefined && isFormula(cell.value ?? null);
-  const written: WrittenCell[] = [spills ? { ...anchor, spill: cell.size } : anchor];
+  // Of one cell too: else Excel takes one value of every range that stands in it. Merged cells take no array.
+  const spills = isFormula(cell.value ?? null) && (cell.across ?? 1) === 1;
+  const written: WrittenCell[] = [spills ? { ...anchor, spill: cell.size ?? { rows: 1, columns: 1 } } : anchor];
   const endColumn = cell.across === undefined ? area.endColumn : startColumn + cell.across - 1;
   for (let row = startRow; row <= area.endRow; row++)
     for (let column = startColumn; column <= endColumn; column++)
