@@ -1,0 +1,81 @@
+/** What speaks against the way a number was arrived at, whether it is reproduced or not. */
+import { below, above } from "../../check/hit.js";
+import { isProjectedFromTooLittle, isUnequal } from "./at-load.js";
+import type { Claim } from "./claim.js";
+import type { NumberVerdict } from "./number.js";
+
+export type Defect =
+  | "no-reference"
+  | "no-load"
+  | "too-little-load"
+  | "unequal-scaled"
+  | "indirect-in-direct"
+  | "subtracted-before-corrected"
+  | "qualitative-only"
+  | "reflected-is-air-outdoors"
+  | "window-left-out"
+  | "no-emissivity"
+  | "no-reflected"
+  | "bare-metal-emissivity"
+  | "limit-reading"
+  | "slip-of-method";
+
+/** Below it a reading is no temperature measurement (trade usage; rules.json holds the same figure for CHECK). */
+const QUALITATIVE = 0.3;
+/** Where the reflected part is small nothing hangs on it. */
+const HIGH_EMISSIVITY = 0.9;
+const BARE_METAL = 0.5;
+/** Two temperatures printed alike. */
+const ALIKE = 0.05;
+
+/** Slips that are another method, not another sum. */
+const METHODS =
+  /^(reading-itself|emissivity-|air-|inner-air|outer-air|window-|reflected-(air|20|0|term)|start-up|path-into|inner-path|fourth-|band-|degrees-|celsius-over|subtracted|only-|readings-over|similar-for|room-air|less-|not-adjusted|exponent-|difference-scaled|over-air|temperature-scaled|rated-for)/;
+
+export function isMethod(slip: string): boolean {
+  return METHODS.test(slip);
+}
+
+/** @param verdicts of the numbers that the row states */
+export function defectsOf(claim: Claim, verdicts: readonly NumberVerdict[]): Defect[] {
+  const { settings, reference, load, view, statedTemp, statedRise, statedRiseAtLoad, statedGrade } = claim;
+  const graded = statedGrade !== undefined;
+  const ofRise = statedRise !== undefined || statedRiseAtLoad !== undefined || graded;
+  const corrects = statedTemp !== undefined && claim.apparent !== undefined;
+  const { emissivity, reflected } = settings;
+  const slipsOf = new Set(verdicts.flatMap(({ slips }) => slips.map(({ key }) => key)));
+  const air = settings.airTemp ?? claim.surroundingAir?.value;
+  const found: [Defect, boolean][] = [
+    ["no-reference", ofRise && reference === undefined],
+    ["no-load", (graded || statedRiseAtLoad !== undefined) && view === "direct" && load === undefined],
+    ["too-little-load", statedRiseAtLoad !== undefined && isProjectedFromTooLittle(claim)],
+    [
+      "unequal-scaled",
+      statedRiseAtLoad !== undefined && reference !== "ambient" && isUnequal(claim) && slipsOf.has("difference-scaled"),
+    ],
+    ["indirect-in-direct", graded && view !== "direct"],
+    ["subtracted-before-corrected", slipsOf.has("subtracted-before-corrected")],
+    [
+      "qualitative-only",
+      emissivity !== undefined && below(emissivity, QUALITATIVE) && (statedTemp !== undefined || ofRise),
+    ],
+    ["bare-metal-emissivity", claim.isMetal && above(emissivity, BARE_METAL)],
+    [
+      "reflected-is-air-outdoors",
+      claim.isOutdoors &&
+        reflected !== undefined &&
+        air !== undefined &&
+        Math.abs(reflected - air) <= ALIKE &&
+        (emissivity ?? 1) < HIGH_EMISSIVITY + ALIKE,
+    ],
+    ["window-left-out", claim.isThroughWindow && settings.windowTransmission === undefined],
+    ["no-emissivity", corrects && emissivity === undefined],
+    ["no-reflected", corrects && reflected === undefined && (emissivity ?? 0) < HIGH_EMISSIVITY],
+    ["limit-reading", claim.readingIs !== undefined && claim.readingIs !== "exact"],
+  ];
+  const known = found.filter(([, holds]) => holds).map(([defect]) => defect);
+  const slip = verdicts.some(({ slips }) => slips.some(({ key }) => isMethod(key)));
+  return slip && !known.includes("subtracted-before-corrected") && !known.includes("unequal-scaled")
+    ? [...known, "slip-of-method"]
+    : known;
+}

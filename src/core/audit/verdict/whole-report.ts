@@ -1,0 +1,180 @@
+/** What only the rows together show. */
+import { explain, type TemperatureSlipKey } from "../explain.js";
+import type { AS_STATED } from "../explain.js";
+import type { Explanation } from "../judge.js";
+import { explainReport } from "../report.js";
+import type { RowAudit } from "./audit.js";
+import type { Claim } from "./claim.js";
+import { inOurs, gradeFor, type Numbering, NUMBERINGS } from "./grade.js";
+import { recompute } from "./recompute.js";
+
+export type ReportFinding =
+  | { readonly id: "slip"; readonly slip: string; readonly rows: number; readonly of: number }
+  | { readonly id: "same-emissivity"; readonly emissivity: number; readonly rows: number; readonly materials: number }
+  | { readonly id: "reflected-is-air"; readonly rows: number }
+  | { readonly id: "round-loads"; readonly rows: number }
+  | { readonly id: "full-loads"; readonly rows: number }
+  | { readonly id: "same-image"; readonly image: string; readonly rows: readonly number[] }
+  | { readonly id: "before-job"; readonly rows: readonly number[] }
+  | { readonly id: "calibration-out"; readonly rows: readonly number[] }
+  | { readonly id: "numbering"; readonly numbering: Numbering; readonly rows: number };
+
+/** Rows from which what they have alike is no chance, and materials over which one emissivity cannot be right. */
+const MANY = 10;
+const SEVERAL = 3;
+const HIGH_EMISSIVITY = 0.9;
+const ALIKE = 0.05;
+/** Rows that a slip explains before it is one of the report and not of a row. */
+const LEAST_OF_SLIP = 2;
+
+export interface ReportDays {
+  readonly job?: number;
+  readonly calibratedUntil?: number;
+}
+
+export function findingsOf(
+  rows: readonly RowAudit[],
+  numbering: Numbering | undefined,
+  days: ReportDays,
+): ReportFinding[] {
+  const claims = rows.map(({ claim }) => claim);
+  return [
+    ...slipsOver(rows),
+    ...sameEmissivity(claims),
+    ...reflectedAir(claims),
+    ...loads(claims),
+    ...images(claims),
+    ...dates(claims, days),
+    ...otherNumbering(rows, numbering),
+  ];
+}
+
+/** Slips by the rows they explain: of rises as the rows' own verdicts have them, of temperatures by the whole report. */
+function slipsOver(rows: readonly RowAudit[]): ReportFinding[] {
+  const counts = new Map<string, Set<number>>();
+  for (const { claim, lines } of rows)
+    for (const { what, number } of lines)
+      if (what !== "temperature" && what !== "reference temperature")
+        for (const { key } of number?.slips ?? [])
+          counts.set(key, (counts.get(key) ?? new Set<number>()).add(claim.row));
+  const ofRises = [...counts]
+    .filter(([, own]) => own.size >= LEAST_OF_SLIP)
+    .map(([slip, own]) => ({ id: "slip" as const, slip, rows: own.size, of: rows.length }));
+  const explanations = rows.flatMap(({ claim, lines }) => explanationOf(claim, lines));
+  const ofTemps =
+    explanations.length < LEAST_OF_SLIP
+      ? []
+      : explainReport(explanations)
+          .filter(
+            ({ key, explained, byChance }) =>
+              key !== "as-stated" && explained >= LEAST_OF_SLIP && explained > 2 * byChance,
+          )
+          .map(({ key, explained, rows: shown }) => ({ id: "slip" as const, slip: key, rows: explained, of: shown }));
+  return [...ofTemps, ...ofRises].sort((a, b) => b.rows - a.rows);
+}
+
+type RowKey = TemperatureSlipKey | typeof AS_STATED;
+
+function explanationOf(claim: Claim, lines: RowAudit["lines"]): Explanation<RowKey>[] {
+  const line = lines.find(({ what }) => what === "temperature");
+  const { given } = recompute(claim, claim.apparent);
+  const tolerance = line?.number?.tolerance;
+  if (claim.statedTemp === undefined || given === undefined || tolerance === undefined || tolerance > 10) return [];
+  return [explain(claim.statedTemp.value, given, tolerance)];
+}
+
+function sameEmissivity(claims: readonly Claim[]): ReportFinding[] {
+  const with_ = claims.filter(
+    ({ settings, statedTemp, statedRise }) =>
+      settings.emissivity !== undefined && (statedTemp ?? statedRise) !== undefined,
+  );
+  return [...groups(with_, ({ settings }) => settings.emissivity!)].flatMap(([emissivity, own]) => {
+    const materials = new Set(own.flatMap(({ material }) => (material === undefined ? [] : [material.toLowerCase()])))
+      .size;
+    return own.length >= MANY && materials >= SEVERAL
+      ? [{ id: "same-emissivity" as const, emissivity, rows: own.length, materials }]
+      : [];
+  });
+}
+
+function reflectedAir(claims: readonly Claim[]): ReportFinding[] {
+  const rows = claims.filter(({ settings: { reflected, airTemp, emissivity }, surroundingAir }) => {
+    const air = surroundingAir?.value ?? airTemp;
+    return (
+      reflected !== undefined &&
+      air !== undefined &&
+      (emissivity ?? 1) < HIGH_EMISSIVITY &&
+      Math.abs(reflected - air) <= ALIKE
+    );
+  }).length;
+  return rows >= MANY ? [{ id: "reflected-is-air", rows }] : [];
+}
+
+/** Loads that were read are not all multiples of ten, nor all the full load. */
+function loads(claims: readonly Claim[]): ReportFinding[] {
+  const known = claims.flatMap(({ load, referenceLoad }) =>
+    load === undefined ? [] : [{ load: load.value, full: referenceLoad?.value }],
+  );
+  if (known.length < MANY) return [];
+  if (known.every(({ load, full }) => full !== undefined && Math.abs(load / full - 1) < 1e-9))
+    return [{ id: "full-loads", rows: known.length }];
+  return known.every(({ load }) => Math.abs(load / 10 - Math.round(load / 10)) < 1e-9)
+    ? [{ id: "round-loads", rows: known.length }]
+    : [];
+}
+
+function images(claims: readonly Claim[]): ReportFinding[] {
+  const named = claims.filter(({ image }) => image !== undefined);
+  return [...groups(named, ({ image }) => image!.toLowerCase())].flatMap(([, own]) =>
+    own.length > 1 ? [{ id: "same-image" as const, image: own[0]!.image!, rows: own.map(({ row }) => row) }] : [],
+  );
+}
+
+function dates(claims: readonly Claim[], { job, calibratedUntil }: ReportDays): ReportFinding[] {
+  const where = (holds: (day: number) => boolean): number[] =>
+    claims.flatMap(({ day, row }) => (day !== undefined && holds(day) ? [row] : []));
+  const before = job === undefined ? [] : where((day) => day < job);
+  const after = calibratedUntil === undefined ? [] : where((day) => day > calibratedUntil);
+  return [
+    ...(before.length > 0 ? [{ id: "before-job" as const, rows: before }] : []),
+    ...(after.length > 0 ? [{ id: "calibration-out" as const, rows: after }] : []),
+  ];
+}
+
+/** Only where the report does not say which way it counts, and the other way fits more rows than ours. */
+function otherNumbering(rows: readonly RowAudit[], numbering: Numbering | undefined): ReportFinding[] {
+  if (numbering !== undefined) return [];
+  const [ours, theirs] = fitsOf(rows.map(({ claim }) => claim));
+  return theirs > ours && theirs >= LEAST_OF_SLIP ? [{ id: "numbering", numbering: NUMBERINGS[1]!, rows: theirs }] : [];
+}
+
+/**
+ * Which way a report may count its grades that does not say so: ours, unless the other way fits more of its rows, and then
+ * undefined: a row may fit either.
+ */
+export function numberingOf(claims: readonly Claim[]): Numbering | undefined {
+  const [ours, theirs] = fitsOf(claims);
+  return theirs > ours && theirs >= LEAST_OF_SLIP ? undefined : NUMBERINGS[0];
+}
+
+/** How many grades follow from the stated rise in each numbering. */
+function fitsOf(claims: readonly Claim[]): [ours: number, theirs: number] {
+  const fits = (way: Numbering): number =>
+    claims.filter((claim) => {
+      const { statedGrade, statedRise, reference } = claim;
+      if (statedGrade === undefined || statedRise === undefined || reference === undefined) return false;
+      return gradeFor(claim, statedRise.value, reference) === inOurs(statedGrade, way);
+    }).length;
+  return [fits("4 = worst"), fits("1 = worst")];
+}
+
+function groups<Item, Key>(items: readonly Item[], keyOf: (item: Item) => Key): Map<Key, Item[]> {
+  const found = new Map<Key, Item[]>();
+  for (const item of items) {
+    const key = keyOf(item);
+    const own = found.get(key);
+    if (own) own.push(item);
+    else found.set(key, [item]);
+  }
+  return found;
+}

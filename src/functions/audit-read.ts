@@ -1,0 +1,157 @@
+/** Reads the rows of a client's report into claims; what cannot be read is told, never guessed. */
+import type { Claim, Printed } from "../core/audit/verdict/claim.js";
+import { isBareMetal } from "../core/check/surface.js";
+import { COLUMN_LIMITS } from "../core/check/limits.js";
+import type { Named } from "../core/check/named.js";
+import type { Settings } from "../core/correction/settings.js";
+import type { Band } from "../core/planck/band.js";
+import { DEFAULT_CRITERIA, type REFERENCE_KINDS, type VIEWS } from "../core/severity/criteria.js";
+import { AUDIT_COLUMNS, MEASURED_NAMES, STATED_COLUMNS } from "./audit-columns.js";
+import type { CheckColumn } from "./check-columns.js";
+import { cellText } from "./check-names.js";
+import { readNamed } from "./check-read.js";
+import type { Cell } from "./contract.js";
+import { plainNumber } from "./numbers.js";
+import { toSI, unitOf, type Units } from "./units.js";
+
+export interface ReadClaim {
+  readonly claim: Claim;
+  /** What stands in the row and could not be read, in words. */
+  readonly unread: readonly string[];
+  readonly isEmpty: boolean;
+}
+
+/** Decimals of a number as it is written; of a number of a sheet the shortest that is it. */
+export function decimalsOf(cell: Cell): number | undefined {
+  const text = typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
+  if (plainNumber(text) === undefined) return undefined;
+  const [, fraction = "", exponent = "0"] = /^[^.e]*(?:\.(\d*))?(?:e([+-]?\d+))?$/i.exec(text) ?? [];
+  return Math.max(0, fraction.length - Number(exponent));
+}
+
+/** Most decimals of each column's numbers: a sheet shows 58.0 as 58, so its neighbours tell what was printed. */
+export function decimalsByColumn(rows: readonly (readonly Cell[])[], columns: number): (number | undefined)[] {
+  return Array.from({ length: columns }, (_, c) => {
+    const known = rows.flatMap((row) => {
+      const cell = row[c] ?? null;
+      const decimals = typeof cell === "number" ? decimalsOf(cell) : undefined;
+      return decimals === undefined ? [] : [decimals];
+    });
+    return known.length === 0 ? undefined : Math.max(...known);
+  });
+}
+
+/** A number computed and not printed has more decimals than any report; its digits say nothing. */
+const MOST_DECIMALS = 4;
+
+const HALF_DIGIT_OF: ReadonlySet<string> = new Set([...MEASURED_NAMES, ...STATED_COLUMNS.map(({ name }) => name)]);
+const STATED: ReadonlySet<string> = new Set(STATED_COLUMNS.map(({ name }) => name));
+
+export interface Reading {
+  readonly columns: readonly (CheckColumn | undefined)[];
+  readonly decimals: readonly (number | undefined)[];
+  readonly units: Units;
+  readonly job: Named;
+  readonly band: Band;
+}
+
+export function readClaim(cells: readonly Cell[], number: number, reading: Reading): ReadClaim {
+  const { columns, decimals, units, job, band } = reading;
+  const { named, findings, isEmpty } = readNamed(columns, cells, units, number);
+  const unread = findings.map(({ column, values = {} }) => `${column} "${String(values.typed ?? "")}"`);
+  const text = (name: string): string | undefined => named.text(name) ?? job.text(name);
+  const number_ = (name: string): number | undefined => {
+    const value = named.raw(name);
+    if (value === undefined) return named.given(name) ? undefined : job.number(name);
+    const limits = COLUMN_LIMITS[name];
+    if (limits !== undefined && named.number(name) === undefined) {
+      unread.push(`${name} ${cellText(cells[columns.findIndex((one) => one?.name === name)])} cannot be`);
+      return undefined;
+    }
+    return value;
+  };
+  const printed = (name: string): Printed | undefined => {
+    const value = number_(name);
+    if (value === undefined) return undefined;
+    const at = columns.findIndex((one) => one?.name === name);
+    return { value, half: HALF_DIGIT_OF.has(name) ? halfDigit(cells[at] ?? null, decimals[at], name, reading) : 0 };
+  };
+  const grade = gradeOf(named.text("stated_grade"));
+  if (named.text("stated_grade") !== undefined && grade === undefined)
+    unread.push(`stated_grade "${named.text("stated_grade")!}": no number from 0 to 4`);
+  const access = text("access");
+  const settings = settingsOf(number_);
+  const material = text("material");
+  const view = (text("view") ?? "direct") as (typeof VIEWS)[number];
+  const claim: Claim = {
+    row: number,
+    ...given("statedTemp", printed("stated_temp")),
+    ...given("statedReferenceTemp", printed("stated_reference_temp")),
+    ...given("statedRise", printed("stated_rise")),
+    ...given("statedRiseAtLoad", printed("stated_rise_at_load")),
+    ...given("statedGrade", grade),
+    ...given("apparent", printed("apparent")),
+    ...given("referenceApparent", printed("reference_apparent")),
+    ...given("readingIs", named.text("reading_is") as Claim["readingIs"]),
+    settings,
+    ...given("distance", number_("distance")),
+    ...given("humidity", number_("humidity")),
+    ...given("pressure", number_("pressure")),
+    band,
+    degrees: units,
+    ...given("reference", text("reference") as (typeof REFERENCE_KINDS)[number] | undefined),
+    ...given("surroundingAir", printed("surrounding_air")),
+    ...given("roomAir", printed("room_air")),
+    ...given("load", printed("load")),
+    ...given("loadOfReference", printed("load_of_reference")),
+    ...given("referenceLoad", printed("reference_load")),
+    ...given("ratedLoad", printed("rated_load")),
+    ...given("exponent", number_("exponent")),
+    minimumLoad: job.number("minimum_load") ?? 0,
+    criteria: job.text("criteria") ?? DEFAULT_CRITERIA,
+    view,
+    ...given("material", material),
+    isMetal: isBareMetal(material),
+    isOutdoors: access === "outdoor",
+    isThroughWindow: access === "window" || named.given("window_temp"),
+    ...given("image", named.text("image")),
+    ...given("day", named.raw("date")),
+  };
+  return { claim, unread, isEmpty };
+}
+
+function given<Key extends string, Value>(key: Key, value: Value | undefined): Partial<Record<Key, Value>> {
+  return value === undefined ? {} : ({ [key]: value } as Record<Key, Value>);
+}
+
+function settingsOf(number: (name: string) => number | undefined): Partial<Settings> {
+  const air = number("path_air") ?? undefined;
+  return {
+    ...given("emissivity", number("emissivity")),
+    ...given("reflected", number("reflected")),
+    ...given("airTransmission", number("air_transmission")),
+    ...given("airTemp", air ?? number("surrounding_air")),
+    ...given("windowTransmission", number("window_transmission")),
+    ...given("windowTemp", number("window_temp")),
+    ...given("windowReflectance", number("window_reflectance")),
+    ...given("outerReflected", number("outer_reflected")),
+  };
+}
+
+/** Half of the last digit, in SI. */
+function halfDigit(cell: Cell, ofColumn: number | undefined, name: string, { units, job }: Reading): number {
+  const said = job.raw(STATED.has(name) ? "stated_to" : "inputs_to");
+  const quantity = AUDIT_COLUMNS.find((one) => one.name === name)?.quantity ?? "number";
+  if (said !== undefined && quantity !== "current") return said / 2;
+  const own = decimalsOf(cell);
+  const decimals = Math.max(own ?? 0, typeof cell === "number" ? (ofColumn ?? 0) : 0);
+  // A difference has the degree of its temperature, without the offset.
+  const unit = unitOf(quantity === "temperature" ? "difference" : quantity, units);
+  return decimals > MOST_DECIMALS ? 0 : toSI(0.5 * 10 ** -decimals, { ...unit, shift: 0 });
+}
+
+/** A number from 0 to 4 at the beginning, or alone after a word: "3", "2 of 4", "grade 4". */
+function gradeOf(text: string | undefined): number | undefined {
+  const digit = /^\D*([0-4])(?!\d)/.exec(text ?? "")?.[1];
+  return digit === undefined ? undefined : Number(digit);
+}

@@ -1,0 +1,228 @@
+/** The four verdicts in words. A slip is a possibility: it "would give" a number, never more. */
+import type { Defect } from "../core/audit/verdict/method.js";
+import type { GradeVerdict } from "../core/audit/verdict/grade.js";
+import type { Consequence } from "../core/audit/verdict/consequence.js";
+import type { NumberVerdict } from "../core/audit/verdict/number.js";
+import { isMethod } from "../core/audit/verdict/method.js";
+import type { QuantityStated } from "../core/audit/verdict/claim.js";
+import type { ReportFinding } from "../core/audit/verdict/whole-report.js";
+import { REPORT_WORDS, RISE_SLIP_WORDS } from "./slip-words.js";
+import { fromSI, readable, type Unit, unitOf, type Units } from "./units.js";
+
+/** Slips of rises that only an audit knows, since it has the readings. */
+const AUDIT_SLIP_WORDS: Readonly<Record<string, string>> = {
+  "subtracted-before-corrected": "subtracted before corrected",
+  "only-hot-corrected": "only the hot one corrected",
+  "only-reference-corrected": "only the reference corrected",
+  "readings-over-emissivity": "difference of the readings / emissivity",
+  "of-stated-temperatures": "the difference of the stated temperatures",
+  "of-stated-rise": "the stated rise, scaled",
+  "air-for-similar": "over air in place of similar",
+  "similar-for-air": "over similar in place of air",
+  "room-air-for-enclosure": "over the room's air in place of the enclosure's",
+  reversed: "reference less hot one",
+  "rated-for-maximum": "the rated load in place of the reference load",
+};
+
+export function slipWords(key: string): string {
+  const known: Readonly<Record<string, string>> = { ...REPORT_WORDS, ...RISE_SLIP_WORDS, ...AUDIT_SLIP_WORDS };
+  return known[key] ?? key.replaceAll("-", " ");
+}
+
+export function unitFor(what: QuantityStated, units: Units): Unit {
+  return unitOf(
+    what === "temperature" || what === "reference temperature"
+      ? "temperature"
+      : what === "grade"
+        ? "number"
+        : "difference",
+    units,
+  );
+}
+
+const shown = (value: number, unit: Unit): string => fromSI(value, unit).toFixed(1);
+
+/** "58.2 °C". */
+const withUnit = (value: number, unit: Unit): string => `${shown(value, unit)} ${unit.label}`;
+
+export function numberWords(verdict: NumberVerdict, what: QuantityStated, units: Units): string {
+  const unit = unitFor(what, units);
+  const { kind, missing, span, slips, exponent } = verdict;
+  const between = span === undefined ? "" : `; between ${shown(span[0], unit)} and ${withUnit(span[1], unit)}`;
+  switch (kind) {
+    case "reproduced": {
+      const said = exponent === undefined ? "" : ` with exponent ${readable(exponent)}, which is not stated`;
+      const material = missing.filter((name) => name !== "air_transmission");
+      const left = missing.includes("air_transmission") ? "air taken as 1" : "";
+      const rest = [...(material.length > 0 ? [`${material.join(", ")} immaterial`] : []), left].filter(Boolean);
+      return `reproduced${said}${rest.length > 0 ? `, ${rest.join(", ")}` : ""}`;
+    }
+    case "slips": {
+      const groups = ["arithmetic", "method"].flatMap((group) => {
+        const own = slips.filter(({ key }) => isMethod(key) === (group === "method"));
+        return own.length === 0 ? [] : [`${group}: ${own.map(({ key }) => slipWords(key)).join(" or ")} would give it`];
+      });
+      return groups.join("; ");
+    }
+    case "unexplained":
+      return "not reproduced, no usual slip";
+    case "needs":
+      return `cannot be reproduced: needs ${missing.join(", ")}${between}`;
+    case "outside":
+      return `not reproduced for any usual ${missing.join(", ")}${between}`;
+    case "limit":
+      return "stated of a reading at the camera's limit: not recomputed";
+    case "no-answer":
+      return "not reproduced: no object gives this reading under these settings";
+  }
+}
+
+/** Each slip with what it would give and how often chance would. */
+export function slipsText({ slips }: NumberVerdict, what: QuantityStated, units: Units): string {
+  const unit = unitFor(what, units);
+  return slips
+    .map(({ key, gives, chance }) => {
+      const odds = chance === undefined ? "" : `, by chance ${(100 * chance).toFixed(0)} %`;
+      return `${slipWords(key)} would give ${withUnit(gives, unit)}${odds}`;
+    })
+    .join("; ");
+}
+
+const DEFECTS: Readonly<Record<Defect, string>> = {
+  "no-reference": "reference not stated",
+  "no-load": "load not stated",
+  "too-little-load": "projected from too little load",
+  "unequal-scaled": "difference scaled at unequal currents",
+  "indirect-in-direct": "no direct view, graded by a table for direct views",
+  "subtracted-before-corrected": "subtracted before corrected",
+  "qualitative-only": "emissivity below 0.3 given as a temperature",
+  "reflected-is-air-outdoors": "reflected taken as the air, outdoors",
+  "window-left-out": "through a window, without its transmission",
+  "no-emissivity": "emissivity not stated",
+  "no-reflected": "reflected not stated",
+  "bare-metal-emissivity": "emissivity above 0.5 on bare metal",
+  "limit-reading": "reading at the camera's limit given as a value",
+  "slip-of-method": "another method would give the number",
+};
+
+export function methodWords(defects: readonly Defect[]): string {
+  return defects.length === 0 ? "sound" : defects.map((defect) => DEFECTS[defect]).join("; ");
+}
+
+export function gradeWords(verdict: GradeVerdict): string {
+  const { kind, follows, reference, roundTo, because } = verdict;
+  const own = follows === undefined ? "" : `: the stated rise is grade ${follows} of 4`;
+  switch (kind) {
+    case "follows":
+      return "follows";
+    case "rounded":
+      return `follows only if rounded first, to ${roundedTo(roundTo ?? 1)}${own}`;
+    case "other column":
+      return `other column: over ${reference ?? ""} it would follow${own}`;
+    case "other numbering":
+      return "other numbering: follows where 1 is the worst";
+    case "projected":
+      return `follows from the rise at load, not from the rise found${own}`;
+    case "recomputed":
+      return `follows from the recomputed rise, not from the stated one${own}`;
+    case "does not follow":
+      return `does not follow${own}`;
+    case "refused":
+      return because === "colder-than-reference"
+        ? "does not follow: colder than its reference"
+        : "does not follow: the criteria give no grade";
+    case "needs":
+      return reference === undefined
+        ? "cannot be checked: needs reference or rise"
+        : `cannot be checked: needs reference; over ${reference} it would follow`;
+  }
+}
+
+function roundedTo(step: number): string {
+  return step === 0.1 ? "0.1 K" : step === 1 ? "1 K" : "1 °F";
+}
+
+export function consequenceWords({ kind, grade, rise, expanded, edge }: Consequence, units: Units): string {
+  const unit = unitOf("difference", units);
+  const own = grade === undefined ? "" : `grade ${grade} of 4 at ${rise === undefined ? "" : withUnit(rise, unit)}`;
+  const u = expanded === undefined ? "" : ` ± ${withUnit(expanded, unit)}`;
+  switch (kind) {
+    case "unchanged":
+      return `grade unchanged: ${own}${u}`;
+    case "changed":
+      return `grade changed: ${own}${u}`;
+    case "undecided":
+      return `undecided: ${own}${u}, edge ${edge === undefined ? "" : withUnit(edge, unit)} inside`;
+    case "no grade":
+      return grade === undefined ? "no grade by these criteria" : `no grade stated: ${own}${u}`;
+    case "not recomputed":
+      return "not recomputed";
+  }
+}
+
+export interface FindingWords {
+  readonly what: string;
+  readonly why: string;
+  readonly todo: string;
+}
+
+const list = (rows: readonly number[]): string => rows.join(", ");
+
+export function findingWords(finding: ReportFinding): FindingWords {
+  switch (finding.id) {
+    case "slip":
+      return {
+        what: `${slipWords(finding.slip)}: would explain ${finding.rows} of ${finding.of} rows`,
+        why: "One slip over several rows is more than chance.",
+        todo: "Ask how these numbers were worked out.",
+      };
+    case "same-emissivity":
+      return {
+        what: `emissivity ${readable(finding.emissivity)} on ${finding.rows} rows of ${finding.materials} materials`,
+        why: "One emissivity cannot be right for all of them.",
+        todo: "Ask for the emissivity of each surface, and where it comes from.",
+      };
+    case "reflected-is-air":
+      return {
+        what: `reflected temperature equal to the air on ${finding.rows} rows with emissivity below 0.9`,
+        why: "It was likely assumed, and at a low emissivity the temperature hangs on it.",
+        todo: "Ask how it was found: reflector or direct method.",
+      };
+    case "round-loads":
+      return {
+        what: `all ${finding.rows} loads are multiples of 10`,
+        why: "Currents that were read seldom are.",
+        todo: "Ask whether they were measured, and when.",
+      };
+    case "full-loads":
+      return {
+        what: `all ${finding.rows} loads equal the reference load`,
+        why: "Plant seldom runs at exactly full load throughout.",
+        todo: "Ask whether they were measured, and when.",
+      };
+    case "same-image":
+      return {
+        what: `image ${finding.image} on rows ${list(finding.rows)}`,
+        why: "One image is given as evidence of several items.",
+        todo: "Ask for the image of each.",
+      };
+    case "before-job":
+      return {
+        what: `dates before the survey: rows ${list(finding.rows)}`,
+        why: "A reading cannot be older than the job.",
+        todo: "Ask for the day of these readings.",
+      };
+    case "calibration-out":
+      return {
+        what: `calibration had run out: rows ${list(finding.rows)}`,
+        why: "A camera out of calibration gives no quantitative reading.",
+        todo: "Ask for the certificate that was valid on the day.",
+      };
+    case "numbering":
+      return {
+        what: `grades of ${finding.rows} rows fit only where 1 is the worst`,
+        why: "Our grades count the other way: 4 is the worst.",
+        todo: "Ask which way the report counts, and say it in grades_count.",
+      };
+  }
+}
