@@ -54,8 +54,10 @@ function changedCells({ text, prefix }: SheetText, patches: readonly Patch[]): E
     const { start, end, type } = cell;
     const number = typeof value === "number" && type === undefined && extent === undefined && cell.valueMetadata === 0;
     const place = number ? numberPlace(text, start, end) : undefined;
-    if (place) edits.push({ ...place, text: numberText(value as number), order: 0 });
-    else edits.push({ start, end, text: patchCell(text.slice(start, end), prefix, value, extent), order: 0 });
+    // Behind new cells that come before this one in its row.
+    const order = Infinity;
+    if (place) edits.push({ ...place, text: numberText(value as number), order });
+    else edits.push({ start, end, text: patchCell(text.slice(start, end), prefix, value, extent), order });
   }
   return edits;
 }

@@ -42,7 +42,8 @@ export function freeSheet(sheet: FreeSheet, { put, headings, paper }: SheetBase,
     if (cell.across !== undefined && cell.across > 1)
       merges.push({ ...area, endColumn: area.startColumn + cell.across - 1 });
   }
-  for (const box of sheet.pictures ?? []) cells.push(...boxCells(box, first, cells));
+  const taken = new Set(cells.map(({ row, column }) => `${row} ${column}`));
+  for (const box of sheet.pictures ?? []) cells.push(...boxCells(box, first, taken));
   const heights = Object.entries(sheet.heights ?? {}).map(([row, height]) => [first + Number(row), height] as const);
   return {
     ...blank,
@@ -101,7 +102,7 @@ function styleOf({ look: kind, format, align, value }: FreeCell): CellStyle {
     case "label":
       return { ...look.label, ...plain };
     case "words":
-      return { ...look.line, ...plain };
+      return { ...look.line, align: "left", indent: 1, ...plain };
     case "strong":
       return { ...look.strong, ...plain };
     case "muted":
@@ -120,14 +121,13 @@ function gradesIn({ value }: FreeCell, area: Area): Conditional[] {
 }
 
 /** A light field with a thin frame, as far as no cell of the description stands there. */
-function boxCells(box: PictureBox, first: number, taken: readonly WrittenCell[]): WrittenCell[] {
-  const used = new Set(taken.map(({ row, column }) => `${row} ${column}`));
+function boxCells(box: PictureBox, first: number, taken: ReadonlySet<string>): WrittenCell[] {
   const [top, left] = [first + box.row, box.column];
   const [bottom, right] = [top + box.rows - 1, left + box.columns - 1];
   const cells: WrittenCell[] = [];
   for (let row = top; row <= bottom; row++)
     for (let column = left; column <= right; column++)
-      if (!used.has(`${row} ${column}`))
+      if (!taken.has(`${row} ${column}`))
         cells.push({
           row,
           column,
