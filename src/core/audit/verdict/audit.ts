@@ -4,7 +4,7 @@ import type { Claim, QuantityStated } from "./claim.js";
 import { type Consequence, consequence } from "./consequence.js";
 import { type GradeVerdict, gradeVerdict, type Numbering } from "./grade.js";
 import { type Defect, defectsOf } from "./method.js";
-import { atLimit, type NumberVerdict, temperatureVerdict } from "./number.js";
+import { atLimit, isAirAlone, type NumberVerdict, temperatureVerdict } from "./number.js";
 import { recompute } from "./recompute.js";
 import { endsOf, riseOf, riseVerdict } from "./rise.js";
 
@@ -42,13 +42,19 @@ export function auditRow(claim: Claim, numbering: Numbering | undefined): RowAud
       numbers.push({ what, stated: stated.value, half: stated.half, number: isLimit ? atLimit : verdict() });
   };
   const { statedTemp, statedReferenceTemp, statedRise, statedRiseAtLoad, statedGrade } = claim;
-  add("temperature", statedTemp, () => temperatureVerdict(statedTemp!, recompute(claim, claim.apparent)));
+  // A report that gives neither reading nor setting states its temperatures, and no more can be said of them.
+  const { emissivity, reflected } = claim.settings;
+  const isGiven = (claim.apparent ?? emissivity ?? reflected) !== undefined;
+  add("temperature", isGiven ? statedTemp : undefined, () =>
+    temperatureVerdict(statedTemp!, recompute(claim, claim.apparent)),
+  );
   add("reference temperature", claim.referenceApparent && statedReferenceTemp, () =>
     temperatureVerdict(statedReferenceTemp!, recompute(claim, claim.referenceApparent)),
   );
   add("rise", statedRise, () => riseVerdict(statedRise!, claim, ends));
   add("rise at load", statedRiseAtLoad, () => atLoadVerdict(statedRiseAtLoad!, claim, ends));
-  const isSure = rise.span === undefined || rise.span[1] - rise.span[0] <= rise.inputTolerance;
+  const isSure =
+    isAirAlone(rise.missing) || rise.span === undefined || rise.span[1] - rise.span[0] <= rise.inputTolerance;
   const recomputed = isLimit || !isSure ? undefined : rise.value;
   const grade = statedGrade === undefined ? undefined : gradeVerdict(claim, statedGrade, numbering, recomputed);
   if (statedGrade !== undefined) numbers.push({ what: "grade", stated: statedGrade, half: 0, number: undefined });

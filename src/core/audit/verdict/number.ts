@@ -1,6 +1,6 @@
 /** Whether a stated number is what its inputs give, and if not, which usual slip would give it. */
 import { explain } from "../explain.js";
-import { judge, SLACK, type Judged } from "../judge.js";
+import { judge, SLACK, TOLERANCE, type Judged } from "../judge.js";
 import type { Printed } from "./claim.js";
 import type { Missing, Recomputed } from "./recompute.js";
 
@@ -31,9 +31,6 @@ export interface FoundSlip {
   readonly chance: number | undefined;
 }
 
-/** What is not known of a number moves it by this part of the tolerance at most, or it matters. */
-const IMMATERIAL = 1;
-
 const nothing = {
   recomputed: undefined,
   difference: undefined,
@@ -44,25 +41,41 @@ const nothing = {
 
 export const atLimit: NumberVerdict = { kind: "limit", ...nothing, missing: [] };
 
+/** A report that names no air at all most often took none: so is the air taken, and varied only where that does not do. */
+export const isAirAlone = (missing: readonly Missing[]): boolean =>
+  missing.every((name) => name === "air_transmission");
+
 /** The verdict where what is missing, or the lack of an answer, settles it; undefined where the number is to be judged. */
-function settled(stated: Printed, found: Recomputed): NumberVerdict | undefined {
+function settled(stated: Printed, found: Omit<Recomputed, "given">): NumberVerdict | undefined {
   const { value, missing, span, inputTolerance, impossible } = found;
   if (impossible) return { kind: "no-answer", ...nothing, missing };
   if (value === undefined) return { kind: "needs", ...nothing, missing };
   const tolerance = stated.half + inputTolerance;
-  const known = { recomputed: value, difference: stated.value - value, tolerance, missing, span, slips: [] };
-  if (span === undefined) return undefined;
-  const reach = Math.max(span[1] - value, value - span[0]);
-  if (reach <= IMMATERIAL * tolerance) return undefined;
-  // As if what is missing had been left out: the usual case of a report without any air.
-  if (
-    Math.abs(stated.value - value) <= tolerance + SLACK &&
-    !missing.includes("reflected") &&
-    !missing.includes("emissivity")
-  )
-    return { kind: "reproduced", ...known };
-  const inside = stated.value >= span[0] - tolerance - SLACK && stated.value <= span[1] + tolerance + SLACK;
-  return { kind: inside ? "needs" : "outside", ...known };
+  if (span === undefined || isAirAlone(missing) || reachOf(found) <= tolerance) return undefined;
+  return ofSpan(stated, found, tolerance);
+}
+
+/** The printed digits alone leave so much open that any slip would match. */
+function blunt(stated: Printed, { value, missing, span }: Omit<Recomputed, "given">, tolerance: number): NumberVerdict {
+  const difference = stated.value - value!;
+  const kind = Math.abs(difference) <= tolerance + SLACK ? "reproduced" : "unexplained";
+  return { kind, recomputed: value, difference, tolerance, missing, span, slips: [] };
+}
+
+/** How far the number may lie from the recomputed one for all that is missing. */
+function reachOf({ value, span }: Omit<Recomputed, "given">): number {
+  return span === undefined || value === undefined ? 0 : Math.max(span[1] - value, value - span[0]);
+}
+
+function ofSpan(
+  stated: Printed,
+  { value, missing, span }: Omit<Recomputed, "given">,
+  tolerance: number,
+): NumberVerdict {
+  const [low, high] = span!;
+  const inside = stated.value >= low - tolerance - SLACK && stated.value <= high + tolerance + SLACK;
+  const difference = stated.value - value!;
+  return { kind: inside ? "needs" : "outside", recomputed: value, difference, tolerance, missing, span, slips: [] };
 }
 
 /** Of a corrected temperature. */
@@ -70,8 +83,9 @@ export function temperatureVerdict(stated: Printed, found: Recomputed): NumberVe
   const before = settled(stated, found);
   if (before !== undefined || found.given === undefined)
     return before ?? { kind: "needs", ...nothing, missing: found.missing };
-  const reach = found.span === undefined ? 0 : Math.max(found.span[1] - found.value!, found.value! - found.span[0]);
   const tolerance = stated.half + found.inputTolerance;
+  const reach = isAirAlone(found.missing) ? 0 : reachOf(found);
+  if (tolerance + reach > TOLERANCE.max!) return blunt(stated, found, tolerance + reach);
   const { reproduced, lines } = explain(stated.value, found.given, tolerance + reach);
   return verdict(stated, found, tolerance, reproduced, lines);
 }
@@ -82,9 +96,10 @@ export function differenceVerdict(
   found: Omit<Recomputed, "given">,
   slips: readonly { readonly key: string; readonly gives: number | undefined }[],
 ): NumberVerdict {
-  const before = settled(stated, { ...found, given: undefined });
+  const before = settled(stated, found);
   if (before !== undefined) return before;
   const tolerance = stated.half + found.inputTolerance;
+  if (tolerance > TOLERANCE.max!) return blunt(stated, found, tolerance);
   const { reproduced, lines } = judge<string>(stated.value, { key: "as-stated", gives: found.value }, slips, tolerance);
   return verdict(stated, found, tolerance, reproduced, lines);
 }
@@ -97,6 +112,10 @@ function verdict(
   lines: readonly Judged[],
 ): NumberVerdict {
   const slips = reproduced ? [] : matching(lines);
+  if (!reproduced && slips.length === 0 && span !== undefined && isAirAlone(missing)) {
+    const found = ofSpan(stated, { value, missing, span, inputTolerance: tolerance, impossible: false }, tolerance);
+    if (found.kind === "needs") return found;
+  }
   return {
     kind: reproduced ? "reproduced" : slips.length > 0 ? "slips" : "unexplained",
     recomputed: value,

@@ -95,7 +95,9 @@ export function recompute(claim: Claim, reading: Printed | undefined): Recompute
   };
   const value = answer(given);
   if (value === undefined) return { ...nothing(missing), impossible: true };
-  const varied = missing.map((name) => (name === "air_transmission" ? "airTransmission" : name));
+  // The air alone is varied: beside what moves the number more it is taken as 1, as reports without any air do.
+  const others = missing.filter((name) => name !== "air_transmission");
+  const varied = others.length > 0 ? others : missing.map(() => "airTransmission");
   return {
     value,
     inputTolerance: ofDigits(given, reading.half, value) + ofBand(given, value),
