@@ -1,6 +1,7 @@
 /** Every template: what `greybody new` writes, the pane makes in place, and workbooks/ holds. */
 import type { Units } from "../functions/units.js";
 import type { BookDescription } from "./contract.js";
+import { demoMechanicalRoute } from "./mechanical/demo/route.js";
 import { type CriteriaChoice, criteriaChoices, newRoute, type RouteKind } from "./new.js";
 import { demoRoute } from "./route/demo/route.js";
 
@@ -42,10 +43,13 @@ export const templates: readonly Template[] = [
     ...route("route", "electrical", "Electrical route", "A row an item: three phases, their currents, the air."),
     demo: (units) => ({ ...demoRoute(units), template: { name: "route", units } }),
   },
-  route(
-    "mechanical-route",
-    "mechanical",
-    "Mechanical route",
-    "A row a point of a machine: against its like, its baseline or a limit of your own.",
-  ),
+  {
+    ...route(
+      "mechanical-route",
+      "mechanical",
+      "Mechanical route",
+      "A row a point of a machine: against its like, its baseline or a limit of your own.",
+    ),
+    demo: (units) => ({ ...demoMechanicalRoute(units), template: { name: "mechanical-route", units } }),
+  },
 ];

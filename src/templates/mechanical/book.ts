@@ -2,6 +2,10 @@
 import { cautions } from "../../functions/cautions.js";
 import type { Units } from "../../functions/units.js";
 import type { BookDescription } from "../contract.js";
+import { assetColumns, readingColumns } from "../report/columns.js";
+import type { FollowUp } from "../report/follow-up-typed.js";
+import { mechanicalReport } from "../report/mechanical.js";
+import { reportSheets } from "../report/sheets.js";
 import type { Computed } from "../route/columns.js";
 import { fromAssets } from "../route/formula.js";
 import { SURFACE_COLUMNS, WINDOW_COLUMNS, type Surface, type WindowEntry } from "../route/lists.js";
@@ -22,12 +26,13 @@ export interface MechanicalRoute {
   readonly windows: readonly WindowEntry[];
   readonly surfaces: readonly Surface[];
   readonly rows: readonly PointReading[];
+  readonly followUp?: readonly FollowUp[];
   readonly units: Units;
 }
 
-const JOB_LINE =
-  '=job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))&' +
-  '". Criteria: over like and baseline "&job_criteria&"; share of limit "&job_criteria_limit';
+const JOB = 'job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))';
+const CRITERIA = '"over like and baseline "&job_criteria&"; share of limit "&job_criteria_limit';
+const JOB_LINE = `=${JOB}&". Criteria: "&${CRITERIA}`;
 
 export function mechanicalBook(route: MechanicalRoute): BookDescription {
   const units = sheetUnits(route.units);
@@ -41,6 +46,14 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
       units,
       { computed: routeColumns(units), frozenColumns: 1 },
     ),
+    ...reportSheets({
+      kind: mechanicalReport,
+      head: { job: JOB, criteria: CRITERIA, about: route.about },
+      rows: route.rows.length,
+      followUp: route.followUp ?? [],
+      assetKeys: new Set(POINT_COLUMNS.map(({ key }) => key)),
+      units,
+    }),
     mechanicalJobSheet(
       [
         "Job",
@@ -59,6 +72,7 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
       POINT_COLUMNS,
       route.assets,
       units,
+      { computed: assetColumns() },
     ),
     tableSheet(
       "Windows",
@@ -102,6 +116,7 @@ function routeColumns(units: SheetUnits): Computed[] {
     ...compareColumns(units),
     ...gradeColumns(units),
     ...checkColumns(units),
+    ...readingColumns(mechanicalReport),
   ];
   return columns.sort((one, other) => GROUPS.indexOf(one.group) - GROUPS.indexOf(other.group));
 }

@@ -1,5 +1,6 @@
 /** What a person types on a mechanical route: one row a point of a machine, in the order of the work. */
 import { column, foldedColumn, type Row } from "../route/columns.js";
+import { ASSET_COLUMNS } from "../route/lists.js";
 import { READING } from "../route/ranges.js";
 import { READING_COLUMNS } from "../route/typed.js";
 
@@ -52,6 +53,10 @@ const POINTS = ["drive end", "non-drive end", "coupling", "gearbox", "belt", "se
 /** What a permitted temperature is one of; only that of the surface that is seen may be compared with a reading. */
 const LIMIT_KINDS = ["this surface", "bearing metal", "oil", "winding"] as const;
 
+/** As an electrical route's list has them. */
+const ofAssets = (...keys: readonly (typeof ASSET_COLUMNS)[number]["key"][]) =>
+  ASSET_COLUMNS.filter(({ key }) => keys.includes(key));
+
 export const POINT_COLUMNS = [
   column("asset_id", "Point", 92, { note: "Unique: one for each point of a machine." }),
   column("order", "Point", 52, { format: "0", note: "On the route." }),
@@ -96,6 +101,8 @@ export const POINT_COLUMNS = [
     format: "0",
     note: "After a start or a change of load: some 60 for a motor (from memory).",
   }),
-  column("criticality", "Priority", 76, { choices: ["1", "2", "3"], note: "3 = worst." }),
+  ...ofAssets("criticality", "physical_condition", "environment", "last_survey", "last_rise"),
+  foldedColumn("last_load", "Last time", 72, { unit: "%", format: "0" }),
+  ...ofAssets("last_grade", "repaired", "next_due"),
 ];
 export type Point = Row<(typeof POINT_COLUMNS)[number]["key"]>;

@@ -2,6 +2,10 @@
 import { cautions } from "../../functions/cautions.js";
 import type { Units } from "../../functions/units.js";
 import type { BookDescription } from "../contract.js";
+import { assetColumns, readingColumns } from "../report/columns.js";
+import { electricalReport } from "../report/electrical.js";
+import type { FollowUp } from "../report/follow-up-typed.js";
+import { reportSheets } from "../report/sheets.js";
 import type { Computed } from "./columns.js";
 import { checkColumns } from "./checks.js";
 import { compareColumns } from "./compare.js";
@@ -25,15 +29,18 @@ export interface Route {
   readonly windows: readonly WindowEntry[];
   readonly surfaces: readonly Surface[];
   readonly rows: readonly Reading[];
+  readonly followUp?: readonly FollowUp[];
   readonly units: Units;
 }
 
+const JOB = 'job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))';
+const CRITERIA =
+  '"over similar and air "&job_criteria&IF(job_criteria_edition="",""," ("&job_criteria_edition&")")&' +
+  '"; share of limit "&job_criteria_limit&"; indirect view "&job_criteria_indirect';
+
 export function routeBook(route: Route): BookDescription {
   const units = sheetUnits(route.units);
-  const jobLine =
-    '=job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))&' +
-    '". Criteria: over similar and air "&job_criteria&IF(job_criteria_edition="",""," ("&job_criteria_edition&")")&' +
-    '"; share of limit "&job_criteria_limit&"; indirect view "&job_criteria_indirect';
+  const jobLine = `=${JOB}&". Criteria: "&${CRITERIA}`;
   return {
     title: route.title,
     sheets: [
@@ -49,6 +56,14 @@ export function routeBook(route: Route): BookDescription {
           frozenColumns: 1,
         },
       ),
+      ...reportSheets({
+        kind: electricalReport,
+        head: { job: JOB, criteria: CRITERIA, about: route.about },
+        rows: route.rows.length,
+        followUp: route.followUp ?? [],
+        assetKeys: new Set(ASSET_COLUMNS.map(({ key }) => key)),
+        units,
+      }),
       jobSheet(
         [
           "Job",
@@ -67,6 +82,7 @@ export function routeBook(route: Route): BookDescription {
         ASSET_COLUMNS,
         route.assets,
         units,
+        { computed: assetColumns() },
       ),
       tableSheet(
         "Windows",
@@ -118,6 +134,7 @@ function routeColumns(units: SheetUnits): Computed[] {
     ...gradeColumns(units),
     ...fullLoadColumns(units),
     ...checkColumns(units),
+    ...readingColumns(electricalReport),
   ];
   return columns.sort((one, other) => GROUPS.indexOf(one.group) - GROUPS.indexOf(other.group));
 }

@@ -25,16 +25,17 @@ export type ValuesOf<Lines extends readonly Line[]> = Readonly<
   Partial<Record<Extract<Lines[number], { readonly name: string }>["name"], Cell>>
 >;
 
-/** Each field gets the defined name job_NAME. */
+/** @param prefix each field gets the defined name PREFIX_NAME */
 export function formSheet(
   name: string,
   heading: readonly string[],
   lines: readonly Line[],
   values: Readonly<Record<string, Cell | undefined>>,
   units: SheetUnits,
+  prefix = "job",
 ): FormSheet {
   const fields = lines.map((line) =>
-    typeof line === "string" ? { label: line } : fieldOf(line, values[line.name], units),
+    typeof line === "string" ? { label: line } : fieldOf(line, values[line.name], units, prefix),
   );
   return { kind: "form", name, heading, fields };
 }
@@ -43,12 +44,13 @@ function fieldOf(
   { name, start, measure, range, ...rest }: Field,
   given: Cell | undefined,
   units: SheetUnits,
+  prefix: string,
 ): FormField {
   const value = given ?? start ?? null;
   const unit = measure === undefined ? rest.unit : units.label(measure);
   return {
     ...rest,
-    definedName: `job_${name}`,
+    definedName: `${prefix}_${name}`,
     ...(unit === undefined ? {} : { unit }),
     ...(range === undefined ? {} : { range: units.range(range, measure) }),
     value: measure !== undefined && typeof value === "number" ? units.from(measure, value) : value,

@@ -10,8 +10,18 @@ const tables = book.sheets.filter((sheet): sheet is TableSheet => sheet.kind ===
 const [route] = tables as [TableSheet];
 const [form] = book.sheets.filter((sheet): sheet is FormSheet => sheet.kind === "form");
 
+const REPORTS = ["Exceptions", "Exception pages", "Not inspected", "Follow-up", "Due"];
+
 test("the same sheets as an electrical route, empty, with as many rows as were asked for", () => {
-  expect(book.sheets.map(({ name }) => name)).toEqual(["Route", "Job", "Assets", "Windows", "Surfaces", "Cautions"]);
+  expect(book.sheets.map(({ name }) => name)).toEqual([
+    "Route",
+    ...REPORTS,
+    "Job",
+    "Assets",
+    "Windows",
+    "Surfaces",
+    "Cautions",
+  ]);
   expect(route.rows).toHaveLength(12);
   expect(route.rows.flat().filter((cell) => cell !== null)).toEqual([]);
 });

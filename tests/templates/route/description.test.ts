@@ -8,8 +8,18 @@ const book = demoRoute();
 const tables = book.sheets.filter((sheet): sheet is TableSheet => sheet.kind === "table");
 const [route] = tables as [TableSheet];
 
-test("the route stands first, the job and the lists behind it, the cautions last", () => {
-  expect(book.sheets.map(({ name }) => name)).toEqual(["Route", "Job", "Assets", "Windows", "Surfaces", "Cautions"]);
+const REPORTS = ["Exceptions", "Exception pages", "Not inspected", "Follow-up", "Due"];
+
+test("the route stands first, its reports next, the job and the lists behind them, the cautions last", () => {
+  expect(book.sheets.map(({ name }) => name)).toEqual([
+    "Route",
+    ...REPORTS,
+    "Job",
+    "Assets",
+    "Windows",
+    "Surfaces",
+    "Cautions",
+  ]);
 });
 
 test.each(tables.map((table) => [table.name, table] as const))("%s: names that every host takes", (_, table) => {

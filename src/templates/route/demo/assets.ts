@@ -28,6 +28,9 @@ const SMALL = { target_size: 12 } as const;
 const MOTOR = { ...SMALL, ...WET, settling: 60 } as const;
 const ROOF = { access: "outdoor", environment: "3" } as const;
 
+/** Of what was there a year ago. */
+const LAST_SURVEY = day("2025-03-12");
+
 type Criticality = "1" | "2" | "3";
 type Line = [id: string, component: string, rated: number, expected: number, criticality: Criticality, rest: Asset];
 
@@ -43,7 +46,7 @@ const ROUTE: readonly [location: string, lines: readonly Line[]][] = [
         400,
         320,
         "3",
-        { ...terminal, last_survey: day("2025-03-12"), last_rise: 6.2, last_amps: 240, last_grade: "2 of 4" },
+        { ...terminal, last_rise: 6.2, last_amps: 240, last_grade: "2 of 4", repaired: "remade, washer replaced" },
       ],
       ["MSB-Q5", "Q5 lighting, outgoing lugs", 250, 200, "2", terminal],
       ["MSB-Q8", "Q8 packing line, outgoing lugs", 250, 220, "3", terminal],
@@ -55,7 +58,21 @@ const ROUTE: readonly [location: string, lines: readonly Line[]][] = [
         "3",
         { ...bolted, surface: "tinned bar, dulled", target_size: 60 },
       ],
-      ["CAP-1", "Capacitor stage 1, fuse clips", 100, 80, "1", { ...SMALL, surface: "copper, in service" }],
+      [
+        "CAP-1",
+        "Capacitor stage 1, fuse clips",
+        100,
+        80,
+        "1",
+        {
+          ...SMALL,
+          surface: "copper, in service",
+          last_rise: 7,
+          last_amps: 73,
+          last_grade: "2 of 4",
+          repaired: "clip replaced",
+        },
+      ],
       ["GEN-ATS", "Transfer switch, load side", 400, 300, "3", terminal],
     ],
   ],
@@ -152,14 +169,28 @@ const ROUTE: readonly [location: string, lines: readonly Line[]][] = [
     "Loading dock",
     [
       ["LC-HTR", "Door heaters, contactor", 63, 50, "1", { ...terminal, ...SMALL, ...WET }],
-      ["EV-CHG", "Truck chargers, isolator", 125, 96, "1", { ...terminal, ...WET }],
+      ["EV-CHG", "Truck chargers, isolator", 125, 96, "1", { ...terminal, ...WET, last_survey: null }],
     ],
   ],
   ["Cold store 3", [["CS-EV3", "Evaporator fans, board", 40, 30, "2", { ...terminal, ...SMALL, environment: "3" }]]],
   [
     "Roof",
     [
-      ["ROOF-CH1", "Chiller 1, isolator", 200, 160, "3", { ...terminal, ...ROOF }],
+      [
+        "ROOF-CH1",
+        "Chiller 1, isolator",
+        200,
+        160,
+        "3",
+        {
+          ...terminal,
+          ...ROOF,
+          last_rise: 5.1,
+          last_amps: 130,
+          last_grade: "2 of 4",
+          repaired: "terminal remade",
+        },
+      ],
       ["ROOF-AH2", "Air handler 2, isolator", 32, 25, "1", { ...terminal, ...ROOF }],
     ],
   ],
@@ -178,6 +209,7 @@ export const assets: readonly Asset[] = ROUTE.flatMap(([location, lines]) =>
     rated_A,
     expected_max_A,
     criticality,
+    last_survey: LAST_SURVEY,
     ...rest,
   })),
 ).map((asset, index) => ({ ...asset, order: index + 1 }));

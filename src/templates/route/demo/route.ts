@@ -3,6 +3,7 @@ import type { Units } from "../../../functions/units.js";
 import type { BookDescription } from "../../contract.js";
 import { routeBook } from "../book.js";
 import { assets } from "./assets.js";
+import { followUp } from "./follow-up.js";
 import { job, surfaces, windows } from "./plant.js";
 import { readings } from "./readings.js";
 
@@ -15,6 +16,7 @@ export function demoRoute(units: Units = "C"): BookDescription {
     windows,
     surfaces,
     rows: readings,
+    followUp,
     units,
   });
 }
