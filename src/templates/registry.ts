@@ -3,6 +3,8 @@ import type { Units } from "../functions/units.js";
 import type { BookDescription } from "./contract.js";
 import { demoMechanicalRoute } from "./mechanical/demo/route.js";
 import { type CriteriaChoice, criteriaChoices, newRoute, type RouteKind } from "./new.js";
+import { auditBook } from "./audit/book.js";
+import { demoAudit } from "./audit/demo.js";
 import { demoRoute } from "./route/demo/route.js";
 
 export interface TemplateOptions {
@@ -51,5 +53,13 @@ export const templates: readonly Template[] = [
       "A row a point of a machine: against its like, its baseline or a limit of your own.",
     ),
     demo: (units) => ({ ...demoMechanicalRoute(units), template: { name: "mechanical-route", units } }),
+  },
+  {
+    name: "audit",
+    title: "Audit",
+    about: "What a client's report states, worked out again: four verdicts a row, and a page to send.",
+    empty: ({ title = "Audit", units, rows }) =>
+      auditBook({ title, about: [], report: {}, rows: Array.from({ length: rows }, () => ({})), units }),
+    demo: demoAudit,
   },
 ];
