@@ -4,6 +4,7 @@ import { catalogue } from "../functions/catalogue.js";
 import { version } from "../../package.json";
 import { functionsText } from "./functions.js";
 import type { NewOptions } from "./new.js";
+import { templatesText } from "./templates-text.js";
 import type { RecalcOptions } from "./recalc.js";
 import { PortTakenError, serve } from "./serve.js";
 import { UsageError } from "./usage.js";
@@ -70,12 +71,14 @@ program
 
 program
   .command("new")
-  .description("write a workbook to be filled in: route, mechanical-route, or the filled demo-route")
-  .argument("<template>", "route, mechanical-route or demo-route")
+  .description("write a workbook to be filled in, or a filled demo")
+  .argument("<template>", "one of those below")
   .allowExcessArguments(false)
   .option("-o, --output <file>", "where to write (default: the template's name)")
   .option("--units <units>", "C (with metres) or F (with feet)", "C")
   .option("--rows <number>", "empty rows to begin with, default 40; the table grows as it is typed into", rows)
+  .option("--title <title>", "what stands over the first sheet")
+  .addHelpText("after", `\n${templatesText()}`)
   .action(async (template: string, options: NewOptions) => {
     const { newWorkbook } = await import("./new.js");
     process.stdout.write(`${await newWorkbook(template, options, catalogue)} written\n`);

@@ -26,6 +26,8 @@ test("a route in °F has its rows, its units and its paper", async () => {
   );
   expect(names.map(({ attributes, text }) => [attributes.name, text])).toEqual([
     ["GREYBODY_CATALOGUE", expect.stringMatching(/^\d+$/)],
+    ["GREYBODY_TEMPLATE", '"route"'],
+    ["GREYBODY_UNITS", '"F"'],
     ["GREYBODY_VERSION", expect.stringMatching(/^"\d+\.\d+\.\d+"$/)],
   ]);
 }, 60_000);
@@ -39,13 +41,14 @@ test("a file that is there already stays as it is", async () => {
 });
 
 test.each([
-  [["rout"], /no template rout, only route, mechanical-route, demo-route/],
+  [["rout"], /no template rout, only route, mechanical-route, .*demo-route/],
   [["constructor"], /no template constructor/],
   [["route", "--units", "K"], /--units K: C or F/],
   [["route", "--rows", "0"], /1 to 5000 rows/],
   [["route", "--rows", "2.5"], /1 to 5000 rows/],
   [["route", "-o", "nowhere/route.xlsx"], /there is no folder nowhere to write to/],
   [["demo-route", "--rows", "7"], /demo-route has rows of its own/],
+  [["demo-route", "--title", "Mine"], /demo-route has a title of its own/],
   [[], /template/],
 ])(
   "%j is refused in one line",
