@@ -17,6 +17,7 @@ export interface PageWords {
 
 /** Two blocks, since one formula would be longer than Excel takes. */
 export function pageWords(kind: ReportKind, units: SheetUnits): readonly [PageWords, PageWords] {
+  const heads = kind.readings.columns.map((one) => ({ key: `head_${one}`, label: "", shown: constant(one) }));
   const readings = kind.readings.rows.flatMap(({ label, cells }, row) =>
     cells.map((cell, column) => ({
       key: `reading_${row}_${column}`,
@@ -35,8 +36,15 @@ export function pageWords(kind: ReportKind, units: SheetUnits): readonly [PageWo
     },
     { key: "grade", label: "grade as found", shown: gradeShown },
     { key: "judged", label: "judged by", shown: 'IF([judged_by]="","nothing is graded",[judged_by])' },
-    { key: "say", label: "the criteria say", shown: 'IF([criteria_action]="","nothing",[criteria_action])' },
+    {
+      key: "say",
+      label: "the criteria say",
+      shown: 'IF([criteria_action]="","","the criteria say: "&[criteria_action])',
+    },
+    // Label and number, label and number, as they stand beside one another.
+    { key: "pictures", label: "", shown: constant("thermogram") },
     { key: "thermogram", label: "thermogram", shown: 'IF([thermal_image]="","no number",[thermal_image])' },
+    { key: "photo_label", label: "", shown: constant("photo") },
     { key: "photo", label: "photo", shown: 'IF([photo]="","no number",[photo])' },
     { key: "against", label: "speaks against it", shown: 'IF([remarks]="","nothing found",[remarks])' },
     { key: "cause", label: "probable cause", shown: said("cause") },
@@ -48,7 +56,17 @@ export function pageWords(kind: ReportKind, units: SheetUnits): readonly [PageWo
     { name: "exception_words", words },
     {
       name: "exception_numbers",
-      words: [...readings, ...facts, { key: "settings", label: "settings used", shown: kind.settings(units) }],
+      words: [
+        ...heads,
+        ...readings,
+        ...facts,
+        { key: "settings", label: "settings used", shown: kind.settings(units) },
+      ],
     },
   ];
+}
+
+/** The same word in every row: a single one would fill the first only. */
+function constant(word: string): string {
+  return `IF([exception_rank]="","","${word}")`;
 }

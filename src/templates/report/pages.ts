@@ -68,9 +68,7 @@ function pageOf(kind: ReportKind, units: SheetUnits): Page {
 
   const cells = (n: number, top: number): FreeCell[] => {
     const shown = (what: string): string => `=IF(exception_count<${n},"",${what})`;
-    const said = (words: string): string => shown(`"${words}"`);
-    const list = (texts: readonly string[], by: ";" | ","): string =>
-      shown(`{${texts.map((one) => `"${one}"`).join(by)}}`);
+    const list = (texts: readonly string[]): string => shown(`{${texts.map((one) => `"${one}"`).join(";")}}`);
     const place = (key: string): readonly [name: string, column: number] => {
       const block = blocks.find(({ words }) => words.some((word) => word.key === key)) ?? blocks[0];
       return [block.name, block.words.findIndex((word) => word.key === key) + 1];
@@ -83,40 +81,26 @@ function pageOf(kind: ReportKind, units: SheetUnits): Page {
     const size = (down: number, across = 1) => ({ size: { rows: down, columns: across } });
     return [
       at(top, 0, shown(`"${n} of "&exception_count&": "&${word("title")}`), "subheading", { across: LAST + 1 }),
-      at(top + 1, 0, list(["grade as found", "judged by"], ";"), "muted", size(2)),
+      at(top + 1, 0, list(["grade as found", "judged by", "", ...measured]), "muted", size(measured.length + 3)),
       { ...wide(1, "grade", "strong"), grade: true },
       wide(2, "judged", "strong", 1, 3),
-      at(top + 2, RIGHT, said("the criteria say"), "muted"),
-      wide(2, "say", "strong", RIGHT + 1),
-      at(top + 3, 1, list(columns, ","), "muted", { ...size(1, columns.length), align: "right" }),
-      at(top + 3, RIGHT, said("thermogram"), "muted"),
-      at(top + 3, RIGHT + 1, shown(word("thermogram")), "label"),
-      at(top + 3, RIGHT + 2, said("photo"), "muted"),
-      at(top + 3, RIGHT + 3, shown(word("photo")), "label"),
-      at(top + READ, 0, list(measured, ";"), "muted", size(measured.length)),
-      at(top + READ, 1, many("reading_0_0", rows.length, columns.length), "label", {
-        ...size(rows.length, columns.length),
+      wide(2, "say", "strong", RIGHT),
+      at(top + 3, 1, many(`head_${columns[0] ?? ""}`, rows.length + 1, columns.length), "label", {
+        ...size(rows.length + 1, columns.length),
         align: "right",
       }),
+      at(top + 3, RIGHT, many("pictures", 1, 4), "label", size(1, 4)),
       at(top + factsAt, 1, many("fact_0", facts.length, 1), "label", size(facts.length)),
-      at(
-        top + under,
-        0,
-        list(["settings used", "speaks against it", "probable cause", "told to"], ";"),
-        "words",
-        size(4),
-      ),
+      at(top + under, 0, list(["settings used", "speaks against it", "probable cause", "told to"]), "words", size(4)),
       wide(under, "settings", "words"),
       wide(under + 1, "against", "words"),
       wide(under + 2, "cause", "words", 1, 3),
-      at(top + under + 2, RIGHT, list(["action", "due"], ";"), "words", size(2)),
-      wide(under + 2, "action", "words", RIGHT + 1),
       wide(under + 3, "told", "words", 1, 3),
+      at(top + under + 2, RIGHT, list(["action", "due"]), "words", size(2)),
+      wide(under + 2, "action", "words", RIGHT + 1),
       wide(under + 3, "due", "words", RIGHT + 1),
-      at(top + under + 4, 0, said("inspected by"), "muted"),
-      at(top + under + 4, 1, shown('job_thermographer&" ____________________"'), "label"),
-      at(top + under + 4, RIGHT, said("received by"), "muted"),
-      at(top + under + 4, RIGHT + 1, said("____________________ on ____________"), "label"),
+      at(top + under + 4, 0, shown('"inspected by "&job_thermographer&" ____________________"'), "label"),
+      at(top + under + 4, RIGHT, shown('"received by ____________________ on ____________"'), "label"),
     ];
   };
   const pictures = (n: number, top: number): PictureBox[] =>
