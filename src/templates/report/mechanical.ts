@@ -47,7 +47,7 @@ export const mechanicalReport: ReportKind = {
       },
       { label: "process load", shown: `${known("[process_load]", "0")}&" %"` },
       { label: "since greasing", shown: 'IF(ISNUMBER([hours_greased]),TEXT([hours_greased],"0")&" h","not known")' },
-      { label: "projected, advice", shown: 'IF([grade_number]="","","not projected")' },
+      { label: "projected, advice", shown: 'IF([exception_rank]="","","not projected")' },
     ];
   },
   load: 'IF(ISNUMBER([process_load]),TEXT([process_load],"0")&" %","")',
