@@ -165,6 +165,7 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
         [boxOf]: target,
         format: looks(),
         dataValidation: looks(),
+        merge: () => undefined,
         getEntireRow: () => ({
           getUsedRangeOrNullObject: () =>
             range(() => {
