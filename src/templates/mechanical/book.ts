@@ -51,7 +51,6 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
       head: { job: JOB, criteria: CRITERIA, about: route.about },
       rows: route.rows.length,
       followUp: route.followUp ?? [],
-      assetKeys: new Set(POINT_COLUMNS.map(({ key }) => key)),
       units,
     }),
     mechanicalJobSheet(

@@ -8,10 +8,9 @@ import { inOrder } from "./ranked.js";
 const WIDTHS = [92, 140, 230, 120, 72, 330, 100, 180, 90] as const;
 const LIST = 4;
 
-/** @param typed keys of the typed columns of AssetList */
-export function dueSheet(kind: ReportKind, typed: ReadonlySet<string>, head: ReportHead): FreeSheet {
+export function dueSheet(kind: ReportKind, head: ReportHead): FreeSheet {
   const component = named(kind, (key) => `[${key}]`);
-  const order = { table: "AssetList", rankKey: "due_rank", typed };
+  const order = { table: "AssetList", rankKey: "due_rank" };
   const DATE = "yyyy-mm-dd";
   const counted = (condition: string): string => `SUM(${condition})`;
   return {
@@ -55,7 +54,7 @@ export function dueSheet(kind: ReportKind, typed: ReadonlySet<string>, head: Rep
       spill(LIST, 4, inOrder(["[overdue]", "[due_by]"], order), 2),
       spill(LIST, 6, inOrder(["[survey]"], order), 1, { format: DATE, align: "right" }),
       spill(LIST, 7, inOrder(["[seen]", '[last_grade]&""'], order), 2),
-      at(2, 0, `=${LIST}+MAX(1,SUM((AssetList[asset_id]<>"")*1))`, "muted", { name: "due_rows", format: ";;;" }),
+      at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,SUM((AssetList[asset_id]<>"")*1))`, "muted", { name: "due_rows" }),
     ],
     print: { landscape: true, repeatHeading: true, rowsNamed: "due_rows" },
   };

@@ -1,13 +1,11 @@
 /** Reports of an electrical route. */
 import { PHASES } from "../route/formula.js";
-import { READING_COLUMNS } from "../route/typed.js";
 import { known, type ReportKind, settingsShown } from "./kind.js";
 
 const over = (prefix: string): string[] => PHASES.map((phase) => `[${prefix}${phase}]`);
 const degrees = (units: { label: (measure: "temperature") => string }): string => units.label("temperature");
 
 export const electricalReport: ReportKind = {
-  typed: new Set(READING_COLUMNS.map(({ key }) => key)),
   item: "assets",
   named: ["component"],
   riseJudged: 'IF([governs]="over similar",[similar],[rise_air])',

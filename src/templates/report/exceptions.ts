@@ -25,7 +25,7 @@ const HEADERS = [
 const LIST = 9;
 
 export function exceptionsSheet(kind: ReportKind, head: ReportHead, units: SheetUnits, pages: number): FreeSheet {
-  const order = { table: "Readings", rankKey: "exception_rank", typed: kind.typed };
+  const order = { table: "Readings", rankKey: "exception_rank" };
   const listed = "ISNUMBER(Readings[exception_rank])";
   const count = (grade: number): string =>
     `SUM(${listed}*ISNUMBER(Readings[grade_number])*(Readings[grade_number]=${grade}))`;
@@ -114,7 +114,7 @@ export function exceptionsSheet(kind: ReportKind, head: ReportHead, units: Sheet
       ),
       at(LIST - 2, WIDTHS.length + 1, `What the pages show of the first ${pages}`, "muted"),
       ...blocks,
-      at(2, 0, `=${LIST}+MAX(1,exception_count)`, "muted", { name: "exception_rows", format: ";;;" }),
+      at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,exception_count)`, "muted", { name: "exception_rows" }),
     ],
     print: { landscape: true, repeatHeading: true, rowsNamed: "exception_rows" },
   };

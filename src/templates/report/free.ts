@@ -29,6 +29,6 @@ export interface Lines {
 export function lines(row: number, texts: readonly string[], widths: readonly number[]): Lines {
   const width = widths.reduce((sum, one) => sum + one, 0);
   const cells = texts.map((one, i) => at(row + i, 0, one, "words", { across: widths.length }));
-  const heights = Object.fromEntries(texts.map((one, i) => [row + i, 6 + 17 * Math.ceil((one.length * 6) / width)]));
+  const heights = Object.fromEntries(texts.map((one, i) => [row + i, 6 + 17 * Math.ceil((one.length * 6.8) / width)]));
   return { cells, heights };
 }

@@ -2,8 +2,6 @@
 import type { SheetUnits } from "../route/sheet-units.js";
 
 export interface ReportKind {
-  /** Keys of the typed columns of Readings. */
-  readonly typed: ReadonlySet<string>;
   /** One word for the rows of Assets. */
   readonly item: string;
   /** The columns of Assets that say what it is. */

@@ -1,11 +1,9 @@
 /** Reports of a mechanical route. */
-import { POINT_READING_COLUMNS } from "../mechanical/typed.js";
 import { known, type ReportKind, settingsShown, text } from "./kind.js";
 
 const degrees = (units: { label: (measure: "temperature") => string }): string => units.label("temperature");
 
 export const mechanicalReport: ReportKind = {
-  typed: new Set(POINT_READING_COLUMNS.map(({ key }) => key)),
   item: "points",
   named: ["machine", "point"],
   riseJudged: 'IF([governs]="over like",[similar],IF([governs]="over baseline",[baseline],[over_air]))',

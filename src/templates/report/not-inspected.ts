@@ -47,9 +47,8 @@ export function notInspectedSheet(kind: ReportKind, head: ReportHead): FreeSheet
         listed(noRow, [given("AssetList[asset_id]"), given("AssetList[location]"), assets], '{"none","",""}'),
         3,
       ),
-      at(LIST - 3, 8, `=${LIST}+MAX(1,SUM((${unseen})*1),SUM(${noRow}*1))`, "muted", {
+      at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,SUM((${unseen})*1),SUM(${noRow}*1))`, "muted", {
         name: "not_inspected_rows",
-        format: ";;;",
       }),
     ],
     print: { landscape: true, repeatHeading: true, rowsNamed: "not_inspected_rows" },

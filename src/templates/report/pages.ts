@@ -35,7 +35,6 @@ export function pagesSheet(kind: ReportKind, head: ReportHead, units: SheetUnits
       ...numbers.flatMap((n) => page.cells(n, top(n))),
       at(0, WIDTHS.length + 1, `=MIN(exception_count,${pages})*${page.rows}`, "muted", {
         name: "exception_page_rows",
-        format: ";;;",
       }),
     ],
     pictures: numbers.flatMap((n) => page.pictures(n, top(n))),
@@ -74,8 +73,10 @@ function pageOf(kind: ReportKind, units: SheetUnits): Page {
       return [block.name, block.words.findIndex((word) => word.key === key) + 1];
     };
     const word = (key: string): string => `INDEX(${place(key)[0]},${n},${place(key)[1]})`;
-    const many = (key: string, down: number, across: number): string =>
-      shown(`INDEX(${place(key)[0]},${n},SEQUENCE(${down},${across},${place(key)[1]}))`);
+    // One by one: of an INDEX by several numbers the grid of the page sees what stands in cells, not what has spilled.
+    const beside = (key: string, count: number, step = 1): string =>
+      `HSTACK(${Array.from({ length: count }, (_, i) => `INDEX(${place(key)[0]},${n},${place(key)[1] + i * step})`).join(",")})`;
+    const below = (key: string, count: number, step = 1): string => `TRANSPOSE(${beside(key, count, step)})`;
     const wide = (row: number, key: string, look: FreeCell["look"], from = 1, to: number = LAST): FreeCell =>
       at(top + row, from, shown(word(key)), look, { across: to - from + 1 });
     const size = (down: number, across = 1) => ({ size: { rows: down, columns: across } });
@@ -85,12 +86,18 @@ function pageOf(kind: ReportKind, units: SheetUnits): Page {
       { ...wide(1, "grade", "strong"), grade: true },
       wide(2, "judged", "strong", 1, 3),
       wide(2, "say", "strong", RIGHT),
-      at(top + 3, 1, many(`head_${columns[0] ?? ""}`, rows.length + 1, columns.length), "label", {
-        ...size(rows.length + 1, columns.length),
-        align: "right",
-      }),
-      at(top + 3, RIGHT, many("pictures", 1, 4), "label", size(1, 4)),
-      at(top + factsAt, 1, many("fact_0", facts.length, 1), "label", size(facts.length)),
+      at(
+        top + 3,
+        1,
+        shown(`HSTACK(${columns.map((one) => below(`head_${one}`, rows.length + 1, columns.length)).join(",")})`),
+        "label",
+        {
+          ...size(rows.length + 1, columns.length),
+          align: "right",
+        },
+      ),
+      at(top + 3, RIGHT, shown(beside("pictures", 4)), "label", size(1, 4)),
+      at(top + factsAt, 1, shown(below("fact_0", facts.length)), "label", size(facts.length)),
       at(top + under, 0, list(["settings used", "speaks against it", "probable cause", "told to"]), "words", size(4)),
       wide(under, "settings", "words"),
       wide(under + 1, "against", "words"),

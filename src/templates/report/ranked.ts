@@ -16,8 +16,6 @@ export function rank(key: string, included: string): string {
 export interface Ranked {
   readonly table: string;
   readonly rankKey: string;
-  /** Columns that are typed: their empty cells would come out as 0. */
-  readonly typed: ReadonlySet<string>;
   /** Ranks up to this; all where absent. */
   readonly upTo?: number;
   /** What stands there where there is nothing, as a formula has it. */
@@ -28,13 +26,11 @@ export interface Ranked {
  * One spill, a row a ranked row, a column an expression; an expression names columns of the table as [key] and is worked
  * out for the ranked rows only.
  */
-export function inOrder(expressions: readonly string[], { table, rankKey, typed, upTo, none = '""' }: Ranked): string {
+export function inOrder(expressions: readonly string[], { table, rankKey, upTo, none = '""' }: Ranked): string {
   const keys = [...new Set(expressions.flatMap(keysIn))];
   const of = `${table}[${rankKey}]`;
-  const cells = keys.map((key) => {
-    const column = `${table}[${key}]`;
-    return typed.has(key) ? `IF(${column}="","",${column})` : column;
-  });
+  // An empty cell would come out as 0.
+  const cells = keys.map((key) => `IF(${table}[${key}]="","",${table}[${key}])`);
   const wanted = upTo === undefined ? `ISNUMBER(${of})` : `IF(ISNUMBER(${of}),${of}<=${upTo},FALSE)`;
   const names = keys.map((key, at) => `x_${key},CHOOSECOLS(d,${at + 2})`);
   const shown = expressions.map((one) => one.replaceAll(COLUMN, "x_$1"));

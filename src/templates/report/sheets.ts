@@ -16,18 +16,16 @@ export interface Report {
   /** Rows of Readings that the book begins with. */
   readonly rows: number;
   readonly followUp: readonly FollowUp[];
-  /** Keys of the typed columns of AssetList. */
-  readonly assetKeys: ReadonlySet<string>;
   readonly units: SheetUnits;
 }
 
-export function reportSheets({ kind, head, rows, followUp, assetKeys, units }: Report): SheetDescription[] {
+export function reportSheets({ kind, head, rows, followUp, units }: Report): SheetDescription[] {
   const pages = pagesFor(rows);
   return [
     exceptionsSheet(kind, head, units, pages),
     pagesSheet(kind, head, units, pages),
     notInspectedSheet(kind, head),
     followUpSheet(kind, head, followUp, units),
-    dueSheet(kind, assetKeys, head),
+    dueSheet(kind, head),
   ];
 }

@@ -61,7 +61,6 @@ export function routeBook(route: Route): BookDescription {
         head: { job: JOB, criteria: CRITERIA, about: route.about },
         rows: route.rows.length,
         followUp: route.followUp ?? [],
-        assetKeys: new Set(ASSET_COLUMNS.map(({ key }) => key)),
         units,
       }),
       jobSheet(
