@@ -73,9 +73,11 @@ function pageOf(kind: ReportKind, units: SheetUnits): Page {
       return [block.name, block.words.findIndex((word) => word.key === key) + 1];
     };
     const word = (key: string): string => `INDEX(${place(key)[0]},${n},${place(key)[1]})`;
-    // One by one: of an INDEX by several numbers the grid of the page sees what stands in cells, not what has spilled.
-    const beside = (key: string, count: number, step = 1): string =>
-      `HSTACK(${Array.from({ length: count }, (_, i) => `INDEX(${place(key)[0]},${n},${place(key)[1] + i * step})`).join(",")})`;
+    // The row first: of an INDEX by several numbers the grid of the page sees what stands in cells, not what has spilled.
+    const beside = (key: string, count: number, step = 1): string => {
+      const [name, first] = place(key);
+      return `CHOOSECOLS(INDEX(${name},${n},0),${Array.from({ length: count }, (_, i) => first + i * step).join(",")})`;
+    };
     const below = (key: string, count: number, step = 1): string => `TRANSPOSE(${beside(key, count, step)})`;
     const wide = (row: number, key: string, look: FreeCell["look"], from = 1, to: number = LAST): FreeCell =>
       at(top + row, from, shown(word(key)), look, { across: to - from + 1 });
