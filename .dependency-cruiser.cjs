@@ -23,14 +23,19 @@ module.exports = {
     only("functions-rest-on-core", part("functions"), part("functions", "core", "data")),
     only("templates-rest-on-functions", part("templates"), part("templates", "functions", "core")),
     // A host lays out what a template describes, so it knows the shape of a description and no template.
-    only("host-rests-on-functions", part("host"), part("host", "functions", "core"), "^src/templates/contract\\.ts$"),
+    only(
+      "host-rests-on-functions",
+      part("host"),
+      part("host", "functions", "core"),
+      "^src/templates/(contract|contents)\\.ts$",
+    ),
     only(
       "hosts-know-no-other",
       "^src/host/(?!file/)([^/]+)/",
       "^src/host/$1/",
       "^src/host/[^/]+\\.ts$",
       part("functions", "core"),
-      "^src/templates/contract\\.ts$",
+      "^src/templates/(contract|contents)\\.ts$",
     ),
     // A workbook as a file has no screen and no engine of its own: its formulas are worked out by the embedded engine.
     only(
@@ -39,7 +44,7 @@ module.exports = {
       part("host/file", "host/embedded"),
       "^src/host/[^/]+\\.ts$",
       part("functions", "core"),
-      "^src/templates/contract\\.ts$",
+      "^src/templates/(contract|contents)\\.ts$",
     ),
     only("pane-rests-on-the-port", part("pane"), part("pane", "host", "templates", "functions", "core")),
     only("page-holds-grid-and-pane", part("page"), part("page", "pane", "host", "templates", "functions", "core")),

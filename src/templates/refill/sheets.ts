@@ -1,0 +1,103 @@
+/** Forms and free sheets of a description with what is typed in a file's: by defined name. */
+import type { BookContents, NamedCells, ReadCell } from "../contents.js";
+import type { FormSheet, FreeCell, FreeSheet } from "../contract.js";
+import { isDay, quantityOf, taken } from "./cells.js";
+import type { LeftOut } from "./left.js";
+import type { Conversion } from "./table.js";
+import { sameName } from "./which.js";
+
+const isFormula = (value: unknown): boolean => typeof value === "string" && value.startsWith("=");
+
+const WORKED_OUT = "Something was typed over a cell that the sheet works out: it is worked out again";
+
+export function refillForm(
+  sheet: FormSheet,
+  metric: FormSheet,
+  contents: BookContents,
+  conversion: Conversion,
+  left: LeftOut,
+): FormSheet {
+  const absent: string[] = [];
+  const fields = sheet.fields.map((field, at) => {
+    const { definedName, label, value, format } = field;
+    if (definedName === undefined) return field;
+    const cells = cellsNamed(definedName, contents);
+    const cell = cells?.at(0, 0);
+    const place = `${sheet.name}, ${label}`;
+    if (isFormula(value)) {
+      if (cell?.isWorkedOut === false && cell.value !== null) left.at(WORKED_OUT, place);
+      return field;
+    }
+    if (cell === undefined) {
+      absent.push(label);
+      return field;
+    }
+    const dayShift = isDay(format) ? contents.dayShift : 0;
+    const kind = { quantity: quantityOf(metric.fields[at]?.unit), ...conversion, dayShift };
+    return { ...field, value: taken(cell, kind, place, left) };
+  });
+  const typed = sheet.fields.filter(({ definedName, value }) => definedName !== undefined && !isFormula(value)).length;
+  if (absent.length === typed && typed > 0)
+    left.say(`There is no sheet ${sheet.name} in the file: its values are those of a new workbook.`);
+  else if (absent.length > 0) left.say(`${sheet.name}: the file has no ${absent.join(", ")}: as in a new workbook.`);
+  return { ...sheet, fields };
+}
+
+export function refillFree(
+  sheet: FreeSheet,
+  metric: FreeSheet,
+  contents: BookContents,
+  conversion: Conversion,
+  left: LeftOut,
+): FreeSheet {
+  const cells = sheet.cells.flatMap((cell, at): FreeCell[] => {
+    if (cell.name === undefined || (cell.look !== "typed" && !isFormula(cell.value))) return [cell];
+    const found = cellsNamed(cell.name, contents);
+    const what = `${sheet.name}, ${cell.label ?? cell.name}`;
+    if (cell.look !== "typed") {
+      const anchor = found?.at(0, 0);
+      if (anchor?.isWorkedOut === false && anchor.value !== null) left.at(WORKED_OUT, what);
+      return [cell];
+    }
+    if (found === undefined) {
+      left.at("The file has no such cells: as in a new workbook", what);
+      return [cell];
+    }
+    const dayShift = isDay(cell.format) ? contents.dayShift : 0;
+    const kind = { quantity: quantityOf(metric.cells[at]?.unit), ...conversion, dayShift };
+    const { rows, columns } = cell.size ?? { rows: 1, columns: 1 };
+    if (found.rows > rows || found.columns > columns)
+      left.at(`Only the first ${rows} × ${columns} cells of a block were taken`, what);
+    const plain = { ...cell };
+    for (const own of ["size", "name", "label"] as const) delete plain[own];
+    const block: FreeCell[] = [];
+    for (let row = 0; row < Math.min(rows, found.rows); row++)
+      for (let column = 0; column < Math.min(columns, found.columns); column++) {
+        const value = taken(found.at(row, column), kind, what, left);
+        if (row === 0 && column === 0) block.push({ ...cell, value });
+        // Behind the block, in whose cells they stand.
+        else if (value !== null) block.push({ ...plain, row: cell.row + row, column: cell.column + column, value });
+      }
+    return block;
+  });
+  return { ...sheet, cells };
+}
+
+interface Named {
+  readonly rows: number;
+  readonly columns: number;
+  /** From the first cell of the name. */
+  readonly at: (row: number, column: number) => ReadCell;
+}
+
+function cellsNamed(wanted: string, { names, sheets }: BookContents): Named | undefined {
+  const area: NamedCells | undefined = names.find(({ name }) => sameName(name, wanted));
+  const sheet = area && sheets.find(({ name }) => sameName(name, area.sheet));
+  if (area === undefined || sheet === undefined) return undefined;
+  const { startRow, startColumn, endRow, endColumn } = area;
+  return {
+    rows: endRow - startRow + 1,
+    columns: endColumn - startColumn + 1,
+    at: (row, column) => sheet.at(startRow + row, startColumn + column),
+  };
+}
