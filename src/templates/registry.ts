@@ -6,6 +6,8 @@ import { type CriteriaChoice, criteriaChoices, newRoute, type RouteKind } from "
 import { auditBook } from "./audit/book.js";
 import { demoAudit } from "./audit/demo.js";
 import { demoRoute } from "./route/demo/route.js";
+import { whatIfBook } from "./what-if/book.js";
+import { demoWhatIf } from "./what-if/demo.js";
 
 export interface TemplateOptions {
   readonly title?: string;
@@ -61,5 +63,19 @@ export const templates: readonly Template[] = [
     empty: ({ title = "Audit", units, rows }) =>
       auditBook({ title, about: [], report: {}, rows: Array.from({ length: rows }, () => ({})), units }),
     demo: demoAudit,
+  },
+  {
+    name: "what-if",
+    title: "What if",
+    about: "Readings with one setting running from … to: lowest, highest, and where the grade flips.",
+    empty: ({ title = "What if", units, rows, criteria }) =>
+      whatIfBook({
+        title,
+        about: [],
+        values: criteria === undefined ? {} : { criteria },
+        rows: Array.from({ length: rows }, () => ({})),
+        units,
+      }),
+    demo: demoWhatIf,
   },
 ];
