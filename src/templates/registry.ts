@@ -6,6 +6,8 @@ import { type CriteriaChoice, criteriaChoices, newRoute, type RouteKind } from "
 import { auditBook } from "./audit/book.js";
 import { demoAudit } from "./audit/demo.js";
 import { demoRoute } from "./route/demo/route.js";
+import { trendBook } from "./trend/book.js";
+import { demoTrend } from "./trend/demo.js";
 import { whatIfBook } from "./what-if/book.js";
 import { demoWhatIf } from "./what-if/demo.js";
 
@@ -77,5 +79,13 @@ export const templates: readonly Template[] = [
         units,
       }),
     demo: demoWhatIf,
+  },
+  {
+    name: "trend",
+    title: "Trend",
+    about: "One point over years at a common load: slope, steps, and when its limit is reached.",
+    empty: ({ title = "Trend", units, rows }) =>
+      trendBook({ title, about: [], point: {}, visits: Array.from({ length: rows }, () => ({})), units }),
+    demo: demoTrend,
   },
 ];
