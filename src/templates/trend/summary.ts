@@ -110,7 +110,9 @@ function rows(kelvin: string): FreeCell[] {
       format: "0.0",
       name: "start",
     }),
-    ...line(7, "verdict", (column) => enough(verdict(column), 'IF(trend_typed=0,"","needs three visits")'), { name: "verdict" }),
+    ...line(7, "verdict", (column) => enough(verdict(column), 'IF(trend_typed=0,"","needs three visits")'), {
+      name: "verdict",
+    }),
     ...line(8, "limit reached on", (column) => enough(crossing(column)), { format: date, name: "crossing" }),
     ...line(9, "earliest", (column) => enough(end(column, "crossing_low")), { format: date, name: "crossing_low" }),
     ...line(10, "latest", (column) => enough(end(column, "crossing_high")), { format: date, name: "crossing_high" }),
