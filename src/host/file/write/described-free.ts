@@ -35,7 +35,8 @@ export function freeSheet(sheet: FreeSheet, { put, headings, paper }: SheetBase,
   const merges: Area[] = [];
   for (const cell of sheet.cells) {
     const area = areaOf(cell, first);
-    cells.push(...writtenCells(cell, area, put));
+    // One by one: a block has more cells than a call takes arguments.
+    for (const one of writtenCells(cell, area, put)) cells.push(one);
     if (cell.name !== undefined) names.push({ name: cell.name, formula: `${prefix}${fixedAreaName(area)}` });
     if (cell.look === "typed") validations.push(...validationsOf({ ...cell, label: cell.label ?? "This cell" }, area));
     if (cell.grade === true) conditionals.push(...gradesIn(cell, area));
