@@ -75,11 +75,21 @@ program
   .argument("<template>", "one of those below")
   .allowExcessArguments(false)
   .option("-o, --output <file>", "where to write (default: the template's name)")
-  .option("--units <units>", "C (with metres) or F (with feet)", "C")
+  .option("--units <units>", "C (with metres) or F (with feet); default C, with --from as the last one")
   .option("--rows <number>", "empty rows to begin with, default 40; the table grows as it is typed into", rows)
   .option("--title <title>", "what stands over the first sheet")
+  .option(
+    "--from <last.xlsx>",
+    "of a route: the last one, whose assets, windows, criteria and defaults are carried over",
+  )
+  .option("--date <yyyy-mm-dd>", "with --from, the day of the new survey: what is overdue by then comes first")
   .addHelpText("after", `\n${templatesText()}`)
   .action(async (template: string, options: NewOptions) => {
+    if (options.from !== undefined) {
+      const { newFromLast } = await import("./new-from.js");
+      process.stdout.write(await newFromLast(template, { ...options, from: options.from }, catalogue));
+      return;
+    }
     const { newWorkbook } = await import("./new.js");
     process.stdout.write(`${await newWorkbook(template, options, catalogue)} written\n`);
   });

@@ -12,9 +12,14 @@ import { UsageError } from "./usage.js";
 
 export interface NewOptions {
   readonly output?: string;
-  readonly units: string;
+  /** C or F; where absent C, or what the last route has. */
+  readonly units?: string;
   readonly rows?: number;
   readonly title?: string;
+  /** The last route, for the next one. */
+  readonly from?: string;
+  /** Survey date of the next one. */
+  readonly date?: string;
 }
 
 const PAPERS: Readonly<Record<Units, "A4" | "Letter">> = { C: "A4", F: "Letter" };
@@ -28,14 +33,21 @@ export async function newWorkbook(name: string, options: NewOptions, specs: read
   const template = templates.find((one) => one.name === (isDemo ? name.slice(DEMO.length) : name));
   if (template === undefined || (isDemo && template.demo === undefined))
     throw new UsageError(`there is no template ${name}, only ${templateNames.join(", ")}.`);
-  const units = (["C", "F"] as const).find((one) => one === options.units.toUpperCase());
-  if (units === undefined) throw new UsageError(`--units ${options.units}: C or F.`);
+  const units = unitsOf(options.units ?? "C");
   const file = options.output ?? `${name}.xlsx`;
   requireNew(file);
+  if (options.date !== undefined) throw new UsageError("--date goes with --from: it says what is overdue by then.");
   if (options.rows !== undefined && isDemo) throw new UsageError(`${name} has rows of its own: no --rows.`);
   if (options.title !== undefined && isDemo) throw new UsageError(`${name} has a title of its own: no --title.`);
   await writeBook(file, isDemo ? template.demo!(units) : emptyBook(template, units, options), units, specs);
   return file;
+}
+
+/** @throws UsageError */
+export function unitsOf(given: string): Units {
+  const units = (["C", "F"] as const).find((one) => one === given.toUpperCase());
+  if (units === undefined) throw new UsageError(`--units ${given}: C or F.`);
+  return units;
 }
 
 export function requireNew(file: string): void {

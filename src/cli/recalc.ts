@@ -43,7 +43,7 @@ function serialNow(): number {
 }
 
 /** Zlib is there in node, and quicker; what is large is packed with less care. */
-const CODEC: Codec = {
+export const CODEC: Codec = {
   deflate: (contents) => deflateRawSync(contents, { level: contents.length > 2 ** 23 ? 3 : 6 }),
   inflate: (packed, most) => inflateRawSync(packed, { maxOutputLength: most }),
 };
@@ -132,7 +132,7 @@ function differenceLines(cells: readonly CellReport[], { changed }: Summary): st
   return lines;
 }
 
-function contents(file: string): { bytes: Uint8Array; mode: number } {
+export function contents(file: string): { bytes: Uint8Array; mode: number } {
   const facts = statSync(file);
   if (!facts.isFile()) throw new FileRefused("It is not a file.");
   if (facts.size > ZIP_LIMITS.fileBytes) {
@@ -143,7 +143,7 @@ function contents(file: string): { bytes: Uint8Array; mode: number } {
   return { bytes: readFileSync(file), mode: facts.mode };
 }
 
-function reasonOf(error: unknown): string {
+export function reasonOf(error: unknown): string {
   if (error instanceof FileRefused) return error.message;
   const { message, code, syscall } = error as NodeJS.ErrnoException;
   if (code === "ENOENT" && syscall === "stat") return "There is no such file.";

@@ -8,6 +8,7 @@ import { mechanicalReport } from "../report/mechanical.js";
 import { reportSheets } from "../report/sheets.js";
 import type { Computed } from "../route/columns.js";
 import { fromAssets } from "../route/formula.js";
+import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "../route/last-time.js";
 import { SURFACE_COLUMNS, WINDOW_COLUMNS, type Surface, type WindowEntry } from "../route/lists.js";
 import { settingsColumns } from "../route/settings.js";
 import { type SheetUnits, sheetUnits } from "../route/sheet-units.js";
@@ -94,6 +95,16 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
   return { title: route.title, sheets };
 }
 
+const lastTime: LastTimeKind = {
+  load: "last_load",
+  loadUnit: "%",
+  loadNow: "[process_load]",
+  overNow: 'IF([governs]="over like","like",IF([governs]="over baseline","baseline","air"))',
+  // Of a machine's load nothing is projected.
+  atLoad:
+    'IF(ISNUMBER([load_judged])*ISNUMBER([last_load]),IF(ABS([load_judged]-[last_load])<=job_load_apart,[last_rise],""),"")',
+};
+
 /** The order of reading; what is only worked with stands last, folded. */
 const GROUPS = [
   "Looked up",
@@ -103,6 +114,7 @@ const GROUPS = [
   "Limit",
   "Greasing",
   "Grade as found",
+  LAST_TIME,
   "Checks",
   "Grades it is taken from",
   "Settings used",
@@ -116,6 +128,7 @@ function routeColumns(units: SheetUnits): Computed[] {
     ...gradeColumns(units),
     ...checkColumns(units),
     ...readingColumns(mechanicalReport),
+    ...lastTimeColumns(lastTime),
   ];
   return columns.sort((one, other) => GROUPS.indexOf(one.group) - GROUPS.indexOf(other.group));
 }

@@ -101,7 +101,7 @@ export const POINT_COLUMNS = [
     format: "0",
     note: "After a start or a change of load: some 60 for a motor (from memory).",
   }),
-  ...ofAssets("criticality", "physical_condition", "environment", "last_survey", "last_rise"),
+  ...ofAssets("criticality", "physical_condition", "environment", "last_survey", "last_rise", "last_over"),
   foldedColumn("last_load", "Last time", 72, { unit: "%", format: "0" }),
   ...ofAssets("last_grade", "repaired", "next_due"),
 ];

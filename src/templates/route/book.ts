@@ -13,7 +13,8 @@ import { fullLoadColumns } from "./full-load.js";
 import { gradeColumns } from "./grade.js";
 import { jobSheet, type JobValues } from "./job.js";
 import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surface, type WindowEntry } from "./lists.js";
-import { loadColumns } from "./load.js";
+import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "./last-time.js";
+import { COMPARED_AT, loadColumns } from "./load.js";
 import { settingsColumns } from "./settings.js";
 import { type SheetUnits, sheetUnits } from "./sheet-units.js";
 import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "./sheets.js";
@@ -107,6 +108,15 @@ export function routeBook(route: Route): BookDescription {
   };
 }
 
+const lastTime: LastTimeKind = {
+  load: "last_amps",
+  loadUnit: "A",
+  loadNow: `IF([governs]="over similar",${COMPARED_AT},[amps_hottest])`,
+  overNow: 'IF([governs]="over similar","similar","air")',
+  atLoad:
+    'IF([last_rise]<=0,[last_rise],IFERROR(GREY.RISE_AT_LOAD([last_rise],[last_load],[load_judged],job_exponent,job_minimum_load),""))',
+};
+
 /** The order of reading; what is only worked with stands last, folded. */
 const GROUPS = [
   "Looked up",
@@ -117,6 +127,7 @@ const GROUPS = [
   "Limit",
   "Grade as found",
   "At full load, projected",
+  LAST_TIME,
   "Checks",
   "Grades it is taken from",
   "Settings used",
@@ -134,6 +145,7 @@ function routeColumns(units: SheetUnits): Computed[] {
     ...fullLoadColumns(units),
     ...checkColumns(units),
     ...readingColumns(electricalReport),
+    ...lastTimeColumns(lastTime),
   ];
   return columns.sort((one, other) => GROUPS.indexOf(one.group) - GROUPS.indexOf(other.group));
 }

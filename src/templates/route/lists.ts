@@ -41,6 +41,10 @@ export const ASSET_COLUMNS = [
   column("environment", "Priority", 88, { choices: ["1", "2", "3"], note: "3 = worst." }),
   foldedColumn("last_survey", "Last time", 88, { format: "yyyy-mm-dd" }),
   foldedColumn("last_rise", "Last time", 72, { measure: "difference", format: "0.0" }),
+  foldedColumn("last_over", "Last time", 76, {
+    choices: ["similar", "air", "like", "baseline"],
+    note: "What that rise was over.",
+  }),
   foldedColumn("last_amps", "Last time", 72, { unit: "A", format: "0" }),
   foldedColumn("last_grade", "Last time", 80),
   foldedColumn("repaired", "Last time", 150),
