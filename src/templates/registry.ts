@@ -1,6 +1,9 @@
 /** Every template: what `greybody new` writes, the pane makes in place, and workbooks/ holds. */
 import type { Units } from "../functions/units.js";
 import type { BookDescription } from "./contract.js";
+import { MOST } from "./grid/block.js";
+import { gridBook } from "./grid/book.js";
+import { demoGrid } from "./grid/demo.js";
 import { demoMechanicalRoute } from "./mechanical/demo/route.js";
 import { type CriteriaChoice, criteriaChoices, newRoute, type RouteKind } from "./new.js";
 import { auditBook } from "./audit/book.js";
@@ -79,6 +82,13 @@ export const templates: readonly Template[] = [
         units,
       }),
     demo: demoWhatIf,
+  },
+  {
+    name: "grid",
+    title: "Grid",
+    about: "A pasted image of readings, corrected as a whole: maximum, mean, boxes and their differences.",
+    empty: ({ title = "Grid", units }) => gridBook({ title, about: [], values: {}, size: MOST, units }),
+    demo: demoGrid,
   },
   {
     name: "trend",
