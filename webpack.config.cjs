@@ -138,6 +138,11 @@ function page(mode) {
     main: "./src/page/main.ts",
     // A worker is started by its fixed name and loads its parts by importScripts.
     worker: { import: "./src/page/worker.ts", filename: "worker.js", chunkLoading: "import-scripts" },
+    "file-worker": {
+      import: "./src/page/file/worker.ts",
+      filename: "file-worker.js",
+      chunkLoading: "import-scripts",
+    },
   };
   // The packages apart from our own code: after a change of ours only that is minified again, and what the page and the
   // worker both hold stands once.

@@ -1,9 +1,9 @@
 import { existsSync } from "node:fs";
 import { version } from "../../package.json";
-import { CATALOGUE_NUMBER } from "../functions/catalogue-number.js";
 import type { FunctionSpec } from "../functions/contract.js";
 import type { Units } from "../functions/units.js";
 import { writeDescribed } from "../host/file/write/book.js";
+import { marksOf } from "../host/file/write/marks.js";
 import type { BookDescription } from "../templates/contract.js";
 import { type Template, templates } from "../templates/registry.js";
 import { requirePlace, writeWhole } from "./recalc-write.js";
@@ -66,13 +66,7 @@ export async function writeBook(
   units: Units,
   specs: readonly FunctionSpec[],
 ): Promise<void> {
-  const { template } = book;
-  const marks = {
-    GREYBODY_CATALOGUE: CATALOGUE_NUMBER,
-    GREYBODY_VERSION: version,
-    ...(template === undefined ? {} : { GREYBODY_TEMPLATE: template.name, GREYBODY_UNITS: template.units }),
-  };
-  const bytes = await writeDescribed(book, specs, { paper: PAPERS[units], marks });
+  const bytes = await writeDescribed(book, specs, { paper: PAPERS[units], marks: marksOf(book, version) });
   writeWhole(file, FILE_MODE, ({ put }) => {
     put(bytes);
   });

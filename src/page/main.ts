@@ -4,6 +4,7 @@ import "./styles/layout.css";
 import "./styles/narrow.css";
 import "./styles/grid.css";
 import "./styles/panel.css";
+import "./styles/files.css";
 import { catalogue } from "../functions/catalogue.js";
 import { catchUncaught, trouble } from "./frame/trouble.js";
 import { openPage } from "./open.js";

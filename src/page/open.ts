@@ -3,7 +3,6 @@ import { UniverInstanceType } from "@univerjs/core";
 import type { FunctionSpec } from "../functions/contract.js";
 import type { BookDescription } from "../templates/contract.js";
 import { embeddedHost } from "../host/embedded/host.js";
-import type { HostPort } from "../host/port.js";
 import { layOut } from "./book/layout.js";
 import { liveBook, type LiveBook } from "./book/live.js";
 import { bookSnapshot } from "./book/snapshot.js";
@@ -12,7 +11,7 @@ import { offerChoices } from "./edit/choices.js";
 import { copySpills } from "./edit/copying.js";
 import { goFarByKey } from "./edit/far-keys.js";
 import { type FirstSay, takeFirstSay } from "./edit/first-say.js";
-import { askBeforeLeaving } from "./edit/leaving.js";
+import { askBeforeLeaving, trackChanges } from "./edit/leaving.js";
 import { lockWorkedOutCells } from "./edit/locks.js";
 import { guardMoves } from "./edit/moving.js";
 import { normaliseWrites } from "./edit/normalise.js";
@@ -27,12 +26,14 @@ import { sidePanel } from "./frame/panel.js";
 import { sheetTabs } from "./frame/tabs.js";
 import { followTheme, onPrefersDark, prefersDark } from "./frame/theme.js";
 import type { Trouble } from "./frame/trouble.js";
+import { describeOpenBook } from "./file/described.js";
+import { fileParts } from "./file/files.js";
 import { functionDescriptions } from "./grid/descriptions.js";
 import { measureCells, measureHeadings } from "./grid/measure.js";
 import { startGrid } from "./grid/univer.js";
 import { debugHandle, type Handle } from "./handle.js";
 import { fitNumbers } from "./show/fitting.js";
-import { gridAccess } from "./port/access.js";
+import { type Access, gridAccess } from "./port/access.js";
 import { bookOpener } from "./port/open-book.js";
 import { type Calculating, calculating } from "./show/calculating.js";
 import { explainOnHover } from "./show/hover.js";
@@ -92,7 +93,22 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   const gridPart = gridRegion(frame.stage, live);
   const panelPart = region(panel.root, panel.isOpen, { remembers: true });
   walkRegions([gridPart, region(tabs.root), region(bar.root), panelPart]);
-  const port = hostPort(live, messages, busy, bookOpener(grid, live, measure));
+  const access = gridAccess(accessTo(live, messages, busy, bookOpener(grid, live, measure)));
+  const port = embeddedHost(access);
+  const changes = trackChanges(live);
+  askBeforeLeaving(changes);
+  const files = fileParts({
+    changes,
+    title: () => live.layout.book.title,
+    describe: () => describeOpenBook(live, (range) => access.cells(range)),
+    open: port.makeBook,
+    onOpened: (listener) => {
+      live.onOpened(listener);
+    },
+    say: status.say,
+  });
+  bar.root.querySelector(".gb-title")?.after(files.tools);
+  bar.root.after(files.notice);
   void panel.fill({
     ...port,
     // Who goes to a cell from the pane wants to see it and to type there.
@@ -108,12 +124,12 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   return { ...debugHandle(live, messages, busy), port };
 }
 
-function hostPort(
+function accessTo(
   book: LiveBook,
   messages: Messages,
-  busy: Calculating,
+  calculating: Calculating,
   open: (description: BookDescription) => void,
-): HostPort {
+): Access {
   const theme = {
     now: () => (prefersDark() ? ("dark" as const) : ("light" as const)),
     onChange: (listener: (theme: "light" | "dark") => void) =>
@@ -121,7 +137,7 @@ function hostPort(
         listener(dark ? "dark" : "light");
       }),
   };
-  return embeddedHost(gridAccess({ book, messages, calculating: busy, open, theme }));
+  return { book, messages, calculating, open, theme };
 }
 
 function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {
@@ -134,7 +150,6 @@ function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string
   settleTables(book);
   tellStrayRows(book, say);
   copySpills(book);
-  askBeforeLeaving(book);
   refuseBeyondSheet(book, say);
 }
 
