@@ -34,13 +34,17 @@ const NUMBER_WIDTH = 40;
 const CELL_WIDTH = 44;
 
 /** Rows and columns are numbered beside the block, since boxes are told by them. */
-function frame({ rows, columns }: BlockSize): FreeCell[] {
+function frame({ rows, columns }: BlockSize, columnsName?: string): FreeCell[] {
   const rest = { format: "0", align: "right" } as const;
+  const named = columnsName === undefined ? {} : { name: columnsName };
   return [
-    at(0, 1, `=SEQUENCE(1,${columns})`, "header", { size: { rows: 1, columns }, ...rest }),
+    at(0, 1, `=SEQUENCE(1,${columns})`, "header", { size: { rows: 1, columns }, ...rest, ...named }),
     at(1, 0, `=SEQUENCE(${rows})`, "header", { size: { rows, columns: 1 }, ...rest }),
   ];
 }
+
+/** Numbers of the columns: on a sheet that is narrower than the block the page's SEQUENCE does not reach so far. */
+export const COLUMN_NUMBERS = "grid_column_numbers";
 
 function sheet(name: string, heading: readonly string[], size: BlockSize, cells: readonly FreeCell[]): FreeSheet {
   return {
@@ -48,7 +52,7 @@ function sheet(name: string, heading: readonly string[], size: BlockSize, cells:
     name,
     heading,
     widths: [NUMBER_WIDTH, ...Array.from({ length: size.columns }, () => CELL_WIDTH)],
-    cells: [...frame(size), ...cells],
+    cells,
     frozen: { rows: 1, columns: 1 },
     print: { landscape: true },
   };
@@ -70,7 +74,7 @@ export function readingsSheet(
     format: "0.0",
     align: "right",
   });
-  return sheet("Readings", heading, size, [block]);
+  return sheet("Readings", heading, size, [...frame(size, COLUMN_NUMBERS), block]);
 }
 
 export function correctedSheet(heading: readonly string[], size: BlockSize, units: SheetUnits): FreeSheet {
@@ -82,7 +86,7 @@ export function correctedSheet(heading: readonly string[], size: BlockSize, unit
       align: "right",
     }),
   );
-  return sheet("Corrected", heading, size, spills);
+  return sheet("Corrected", heading, size, [...frame(size), ...spills]);
 }
 
 /** Empty cells stay empty, and so does what is no number or has no answer: how many, the sheet Boxes tells. */

@@ -1,5 +1,5 @@
 /** Numbers of the whole block and of a box in it. */
-import { type Band, bandsOf, type BlockSize } from "./block.js";
+import { type Band, bandsOf, type BlockSize, COLUMN_NUMBERS } from "./block.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 
 /** A place as one number: row, then column. */
@@ -33,10 +33,7 @@ export function whole(size: BlockSize, units: SheetUnits): WholeFormulas {
   const places = (value: string): string =>
     some(
       `LET(value,${value},MIN(${bands
-        .map(
-          ({ name, above, rows }) =>
-            `IF(${name}=value,(SEQUENCE(${rows})+${above})*${PLACE}+SEQUENCE(1,${size.columns}),"")`,
-        )
+        .map(({ name, above, rows }) => `IF(${name}=value,(SEQUENCE(${rows})+${above})*${PLACE}+${COLUMN_NUMBERS},"")`)
         .join(",")}))`,
     );
   return {
@@ -66,6 +63,8 @@ export const BOXES = 10;
 export const BOX_RESULTS = ["cells", "maximum", "row", "column", "minimum", "mean", "deviation", "share"] as const;
 export const NOTHING = `{${BOX_RESULTS.map(() => '""').join(",")}}`;
 
+const WITHIN = `(${COLUMN_NUMBERS}>=left)*(${COLUMN_NUMBERS}<=right)`;
+
 /**
  * One row of BOX_RESULTS of the corrected cells between two corners. Each band gives its part of the box, or nothing.
  * @param corner the four numbers, by their names here
@@ -74,23 +73,26 @@ export function box(size: BlockSize, corner: Readonly<Record<"top" | "left" | "b
   const bands = bandsOf(size);
   const part = ({ name, above, rows }: Band): string => {
     const numbers = `SEQUENCE(${rows})+${above}`;
-    const columns = `SEQUENCE(1,${size.columns})`;
     // Two cells where there is nothing: a single text would be an error to MAX, and IFERROR would double a narrow box.
     return (
       `IF((top>${above + rows})+(bottom<=${above})+(top>bottom)+(left>right)+(left>${size.columns})+(right<1)>0,{"",""},` +
-      `FILTER(FILTER(${name},(${numbers}>=top)*(${numbers}<=bottom)),(${columns}>=left)*(${columns}<=right)))`
+      `FILTER(FILTER(${name},(${numbers}>=top)*(${numbers}<=bottom)),${WITHIN}))`
     );
   };
   const parts = bands.map((_, at) => `part_${at + 1}`);
-  const place = ({ above }: Band, at: number): string =>
-    `IF(ISNUMBER(part_${at + 1}),IF(part_${at + 1}=most,(IF(top>${above},top,${above + 1})+SEQUENCE(ROWS(part_${at + 1}),1,0))*${PLACE}+left+SEQUENCE(1,COLUMNS(part_${at + 1}),0),""),"")`;
+  // The numbers of the box's columns fit a part that holds cells; one that holds none is passed over first.
+  const place = ({ above }: Band, at: number): string => {
+    const own = `part_${at + 1}`;
+    const row = `IF(top>${above},top,${above + 1})+SEQUENCE(ROWS(${own}),1,0)`;
+    return `IF(COUNT(${own})=0,{"",""},IF(ISNUMBER(${own}),IF(${own}=most,(${row})*${PLACE}+columns_in,""),""))`;
+  };
   const above = parts.map((one) => `SUM(IF(ISNUMBER(${one}),IF(${one}>grid_above,1,0),0))`).join("+");
   const all = parts.join(",");
   return (
     `=LET(top,${corner.top},left,${corner.left},bottom,${corner.bottom},right,${corner.right},` +
     `IF((grid_needs<>"")+(ISNUMBER(top)*ISNUMBER(left)*ISNUMBER(bottom)*ISNUMBER(right)=0)>0,${NOTHING},` +
     `LET(${bands.map((band, at) => `part_${at + 1},${part(band)}`).join(",")},count,COUNT(${all}),` +
-    `IF(count=0,${NOTHING},LET(most,MAX(${all}),place,MIN(${bands.map(place).join(",")}),` +
+    `IF(count=0,${NOTHING},LET(most,MAX(${all}),columns_in,FILTER(${COLUMN_NUMBERS},${WITHIN}),place,MIN(${bands.map(place).join(",")}),` +
     `HSTACK(count,most,${rowOf("place")},${columnOf("place")},MIN(${all}),AVERAGE(${all}),` +
     `IF(count<2,"",STDEV.S(${all})),IF(ISNUMBER(grid_above),(${above})/count,"")))))))`
   );
