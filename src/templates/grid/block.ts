@@ -8,7 +8,7 @@ import { call } from "./form.js";
 /** Of the largest block: what Excel takes in seconds, and cameras have. */
 export const MOST = { rows: 480, columns: 640 } as const;
 /** Excel on the web caps a call of ours at 5 MB: 64 rows of 640 numbers are a fifth of that. */
-export const BAND_ROWS = 64;
+const BAND_ROWS = 64;
 
 export interface BlockSize {
   readonly rows: number;

@@ -35,7 +35,7 @@ export function gridBook({
 }: GridOfReadings): BookDescription {
   const units = sheetUnits(system);
   const head = (name: string, ...more: string[]): string[] => [name, IMAGE_LINE, ...about, ...more];
-  const paste = `Readings as the camera gives them, in ${units.label("temperature")}, up to ${size.rows} rows of ${size.columns}: paste them with the first at the white corner of the block, values only.`;
+  const paste = `Readings as the camera gives them, in ${units.label("temperature")}, up to ${size.rows} rows of ${size.columns}: paste them as values, the first into row 1, column 1 of the block.`;
   return {
     title,
     template: { name: "grid", units: system },

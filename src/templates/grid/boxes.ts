@@ -6,7 +6,7 @@ import type { BlockSize } from "./block.js";
 import { DIFFERENCES, type Difference, differenceCells } from "./differences.js";
 import { box, BOX_RESULTS, BOXES, columnOf, rowOf, whole } from "./statistics.js";
 
-const WIDTHS = [190, 92, 130, 92, 92, 84, 92, 84, 84, 92, 92, 92, 110] as const;
+const WIDTHS = [230, 92, 130, 92, 92, 84, 92, 84, 84, 92, 92, 92, 110] as const;
 /** Each box's results as one spill, right of what is printed; the cells of the table show one of them each. */
 const WORKING_AT = WIDTHS.length + 1;
 const WHOLE_AT = 1;
@@ -39,13 +39,14 @@ export function boxesSheet(
     name: "Boxes",
     heading,
     widths: WIDTHS,
-    heights: notes.heights,
+    heights: { [BOXES_AT - 1]: 40, [DIFFERENCES_AT - 1]: 40, ...notes.heights },
     cells: [
       ...wholeCells(size, units),
       ...boxCells(size, units, boxes),
       ...differenceCells(DIFFERENCES_AT, units, differences),
       ...notes.cells,
-      at(0, WORKING_AT - 1, `=${NOTES_AT + 2}`, "muted", { name: "grid_printed_rows", format: ";;;" }),
+      at(0, WORKING_AT, "Worked out here for the table", "muted"),
+      at(1, WORKING_AT, `=${NOTES_AT + 2}`, "muted", { name: "grid_printed_rows", format: ";;;" }),
     ],
     print: { landscape: true, repeatHeading: true, rowsNamed: "grid_printed_rows" },
   };
@@ -59,10 +60,13 @@ function wholeCells(size: BlockSize, units: SheetUnits): FreeCell[] {
     at(WHOLE_AT + place, 1, value, "computed", { format, align: "right", name: `grid_${name}` }),
   ];
   const where = (place: number, name: string): FreeCell[] => [
-    at(WHOLE_AT + place, 2, of.placeOf(`grid_${name}`), "muted", { name: `grid_${name}_place`, format: ";;;" }),
+    at(WHOLE_AT + place, WORKING_AT, of.placeOf(`grid_${name}`), "muted", {
+      name: `grid_${name}_place`,
+      format: ";;;",
+    }),
     at(
       WHOLE_AT + place,
-      3,
+      2,
       `=IF(ISNUMBER(grid_${name}_place),"row "&${rowOf(`grid_${name}_place`)}&", column "&${columnOf(`grid_${name}_place`)},"")`,
       "label",
     ),

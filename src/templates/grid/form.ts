@@ -27,7 +27,7 @@ const LINES = [
   {
     name: "needs",
     label: "Still needed",
-    note: "Nothing is corrected before these are given. The readings are apparent: emissivity and transmission were at 1.",
+    note: "Before that nothing is corrected. Readings are apparent: the camera at emissivity 1.",
   },
   { name: "emissivity", label: "Emissivity", range: EMISSIVITY, format: "0.00" },
   {
@@ -38,7 +38,7 @@ const LINES = [
     note: "Reflected apparent temperature: not the air, though indoors often close to it.",
   },
   { name: "distance", label: "Distance", measure: "distance", start: 1, range: DISTANCE, format: "0.0" },
-  { name: "path_air", label: "Air between camera and target", range: AIR, ...degrees },
+  { name: "path_air", label: "Air on the path", range: AIR, ...degrees },
   { name: "humidity", label: "Humidity", unit: "%", start: 50, range: HUMIDITY, format: "0" },
   { name: "pressure", label: "Air pressure", unit: "kPa", start: 101.325, range: [70, 105], format: "0.0" },
   {
@@ -48,7 +48,7 @@ const LINES = [
     format: "0.000",
     note: "Empty: worked out of the four lines above.",
   },
-  { name: "transmission_used", label: "Transmission of the air, as used", format: "0.000" },
+  { name: "transmission_used", label: "Transmission, as used", format: "0.000" },
   {
     name: "window_transmission",
     label: "Window, transmission",
@@ -68,10 +68,10 @@ const LINES = [
   },
   {
     name: "outer_reflected",
-    label: "Reflected on the camera's side",
+    label: "Outer reflected",
     range: REFLECTED,
     ...degrees,
-    note: "Needed where the window reflects.",
+    note: "Reflected on the camera's side: needed where the window reflects.",
   },
   { name: "band", label: "Spectral band", start: "7.5-14", unit: "µm", note: "Text such as 7.5-14." },
   "Boxes",
@@ -136,23 +136,20 @@ function worked(units: SheetUnits): Readonly<Record<string, string>> {
         missing(lacks("reflected"), "reflected"),
         missing(
           `${lacks("transmission_used")}*(1-${air})`,
-          "distance and air between camera and target (or a transmission of the air)",
+          "distance and air on the path (or a transmission of the air)",
         ),
         missing(
           `${lacks("transmission_used")}*${air}`,
           "another distance or air: no transmission can be told for these",
         ),
-        missing(
-          `(ISNUMBER(grid_air_transmission)*(grid_air_transmission<1))*${lacks("path_air")}`,
-          "air between camera and target",
-        ),
+        missing(`(ISNUMBER(grid_air_transmission)*(grid_air_transmission<1))*${lacks("path_air")}`, "air on the path"),
         missing(
           `(ISNUMBER(grid_window_transmission)*(grid_window_transmission<1))*${lacks("window_temp")}`,
           "window temperature",
         ),
         missing(
           `(ISNUMBER(grid_window_reflectance)*(grid_window_reflectance>0))*${lacks("outer_reflected")}`,
-          "reflected on the camera's side",
+          "outer reflected",
         ),
       ],
       ", ",

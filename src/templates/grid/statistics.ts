@@ -61,7 +61,7 @@ export function whole(size: BlockSize, units: SheetUnits): WholeFormulas {
 /** Boxes that the sheet has room for. */
 export const BOXES = 10;
 export const BOX_RESULTS = ["cells", "maximum", "row", "column", "minimum", "mean", "deviation", "share"] as const;
-export const NOTHING = `{${BOX_RESULTS.map(() => '""').join(",")}}`;
+const NOTHING = `{${BOX_RESULTS.map(() => '""').join(",")}}`;
 
 const WITHIN = `(${COLUMN_NUMBERS}>=left)*(${COLUMN_NUMBERS}<=right)`;
 

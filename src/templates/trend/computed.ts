@@ -107,7 +107,7 @@ export function computedColumns(units: SheetUnits): Computed[] {
       ...folded,
       format: "0",
       note: "Of the visits used, the latest is 1.",
-      formula: `=${rank("[date]", '([used]="yes")*1')}`,
+      formula: rank("[date]", '([used]="yes")*1'),
     },
   ];
 }

@@ -36,7 +36,7 @@ const POINT_LINES = [
   },
   {
     name: "minimum_load",
-    label: "Least load that is projected from",
+    label: "Least load projected from",
     start: 0.4,
     range: [0.1, 1],
     format: "0 %",
@@ -44,7 +44,7 @@ const POINT_LINES = [
   },
   {
     name: "exponent_low",
-    label: "Exponent of the current, low",
+    label: "Exponent, low",
     start: 1.6,
     range: [1, 2.5],
     format: "0.0",
@@ -61,11 +61,11 @@ const POINT_LINES = [
   },
   {
     name: "limit",
-    label: "Limit of the rise at the common load",
+    label: "Limit of the rise",
     measure: "difference",
     range: [0, 1000],
     format: "0.0",
-    note: "Agreed with the owner, or of a standard: =GREY.LIMITS() lists some. Empty: no date is told.",
+    note: "At the common load: agreed with the owner, or of a standard: =GREY.LIMITS() lists some. Empty: no date is told.",
   },
   {
     name: "coverage",
@@ -101,7 +101,7 @@ const POINT_LINES = [
   },
   {
     name: "path_air",
-    label: "Temperature of the air on the path",
+    label: "Air on the path",
     measure: "temperature",
     range: AIR,
     format: "0.0",
@@ -130,7 +130,7 @@ const POINT_LINES = [
   { name: "reflected_half", label: "Reflected", measure: "difference", start: 3, ...half, format: "0.0" },
   {
     name: "relation",
-    label: "Part and similar component are",
+    label: "Part and similar are",
     start: "on other surfaces",
     choices: ["on other surfaces", "on the same surface", "in two images"],
     note: "Of one image unless it says two: what both share cancels in the rise.",

@@ -33,7 +33,7 @@ export function summarySheet(heading: readonly string[], units: SheetUnits): Fre
     name: "Trend",
     heading,
     widths: WIDTHS,
-    heights: { 0: 26, ...notes.heights },
+    heights: { 0: 26, [VISITS - 1]: 40, ...notes.heights },
     cells: [
       at(0, 0, sentence(kelvin), "strong", { across: WIDTHS.length, name: "trend_sentence" }),
       at(1, 0, "visits used", "label"),

@@ -30,7 +30,7 @@ const before = [
   { name: "span_unit", label: "From and to are" },
   {
     name: "row",
-    label: "Row shown on the sheet Span",
+    label: "Row shown on Span",
     start: 1,
     format: "0",
     range: [1, 100_000],
@@ -58,13 +58,13 @@ const after = [
   { name: "surrounding_air", label: "Surrounding air", measure: "temperature", range: AIR, format: "0.0" },
   {
     name: "minimum_load",
-    label: "Least load that is projected from",
+    label: "Least load projected from",
     start: 0.4,
     range: [0.1, 1],
     format: "0 %",
     note: "Share of the reference load: NFPA 70B-2023, 7.4.5.",
   },
-  { name: "exponent_low", label: "Exponent of the current, low", start: 1.6, range: [1, 2.5], format: "0.0" },
+  { name: "exponent_low", label: "Exponent, low", start: 1.6, range: [1, 2.5], format: "0.0" },
   { name: "exponent", label: "Exponent, central", start: 1.8, range: [1, 2.5], format: "0.0" },
   { name: "exponent_high", label: "Exponent, high", start: 2, range: [1, 2.5], format: "0.0" },
   "Uncertainty at the given settings, half-widths",
@@ -89,7 +89,7 @@ const after = [
   { name: "reflected_half", label: "Reflected", measure: "difference", start: 3, range: [0, 50], format: "0.0" },
   {
     name: "relation",
-    label: "Part and similar component are",
+    label: "Part and similar are",
     start: "on other surfaces",
     choices: ["on other surfaces", "on the same surface", "in two images"],
     note: "Of one image unless it says two: what both share cancels in the rise.",

@@ -43,7 +43,7 @@ export const SETTINGS = [
   },
   {
     key: "air_temp",
-    label: "Temperature of the air on the path",
+    label: "Air on the path",
     range: AIR,
     ...degrees,
     note: "Needed where a transmission of air is below 1.",
@@ -73,14 +73,14 @@ export const SETTINGS = [
   },
   {
     key: "outer_reflected",
-    label: "Reflected on the camera's side",
+    label: "Outer reflected",
     range: REFLECTED,
     ...degrees,
-    note: "Needed where the window reflects.",
+    note: "Reflected on the camera's side: needed where the window reflects.",
   },
   {
     key: "outer_air_transmission",
-    label: "Transmission of the air, window to camera",
+    label: "Outer transmission of air",
     range: AIR_TRANSMISSION,
     format: "0.000",
     start: 1,
