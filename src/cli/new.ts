@@ -55,7 +55,10 @@ export function requireNew(file: string): void {
   requirePlace(file);
 }
 
-function emptyBook(template: Template, units: Units, { rows = EMPTY_ROWS, title }: NewOptions): BookDescription {
+function emptyBook(template: Template, units: Units, options: NewOptions): BookDescription {
+  const { rows = template.rows?.usual ?? EMPTY_ROWS, title } = options;
+  const most = template.rows?.most ?? rows;
+  if (rows > most) throw new UsageError(`${template.name} has room for at most ${most} rows.`);
   return template.empty({ units, rows, ...(title === undefined ? {} : { title }) });
 }
 

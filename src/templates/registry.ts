@@ -1,7 +1,7 @@
 /** Every template: what `greybody new` writes, the pane makes in place, and workbooks/ holds. */
 import type { Units } from "../functions/units.js";
 import type { BookDescription } from "./contract.js";
-import { MOST } from "./grid/block.js";
+import { MOST, sizeOf } from "./grid/block.js";
 import { gridBook } from "./grid/book.js";
 import { demoGrid } from "./grid/demo.js";
 import { demoMechanicalRoute } from "./mechanical/demo/route.js";
@@ -29,6 +29,8 @@ export interface Template {
   readonly title: string;
   /** One line for who chooses among them. */
   readonly about: string;
+  /** Rows to begin with where none are asked for, and the most that it has room for; where absent the face's own. */
+  readonly rows?: { readonly usual: number; readonly most: number };
   /** Of a route: tables of criteria it may be graded by, the usual one first. */
   readonly criteria?: readonly CriteriaChoice[];
   readonly empty: (options: TemplateOptions) => BookDescription;
@@ -87,7 +89,8 @@ export const templates: readonly Template[] = [
     name: "grid",
     title: "Grid",
     about: "A pasted image of readings, corrected as a whole: maximum, mean, boxes and their differences.",
-    empty: ({ title = "Grid", units }) => gridBook({ title, about: [], values: {}, size: MOST, units }),
+    rows: { usual: MOST.rows, most: MOST.rows },
+    empty: ({ title = "Grid", units, rows }) => gridBook({ title, about: [], values: {}, size: sizeOf(rows), units }),
     demo: demoGrid,
   },
   {

@@ -14,17 +14,21 @@ const aboutCriteria: Partial<Record<CriteriaChoice, string>> = {
   "house-mechanical": "house-mechanical (ours): like, baseline",
 };
 
+const USUAL_ROWS = 50;
+
 export function NewSheetsForm({ tools }: { tools: PaneTools }): ReactElement {
   const { port, say, refresh } = tools;
   const id = useId();
   const [template, setTemplate] = useState<Template>(templates[0]!);
   const [typedTitle, setTitle] = useState<string>();
   const [units, setUnits] = useState<Units>("C");
-  const [typedRows, setTypedRows] = useState("50");
+  const [rowsTyped, setRowsTyped] = useState<string>();
   const [chosen, setCriteria] = useState<CriteriaChoice>();
   const [asking, setAsking] = useState(false);
   const [making, setMaking] = useState(false);
-  const rows = rowsOf(typedRows);
+  const shownRows = rowsTyped ?? String(template.rows?.usual ?? USUAL_ROWS);
+  const most = template.rows?.most ?? mostRows;
+  const rows = rowsOf(shownRows, most);
   const title = typedTitle ?? template.title;
   const criteria = template.criteria?.find((one) => one === chosen) ?? template.criteria?.[0];
 
@@ -78,9 +82,9 @@ export function NewSheetsForm({ tools }: { tools: PaneTools }): ReactElement {
       </Field>
       <Field
         label="Rows to begin with"
-        {...(rows === undefined ? { validationMessage: `A whole number from 1 to ${String(mostRows)}.` } : {})}
+        {...(rows === undefined ? { validationMessage: `A whole number from 1 to ${String(most)}.` } : {})}
       >
-        <Input value={typedRows} inputMode="numeric" onChange={(_, data) => setTypedRows(data.value)} />
+        <Input value={shownRows} inputMode="numeric" onChange={(_, data) => setRowsTyped(data.value)} />
       </Field>
       {criteria === undefined ? null : <Criteria template={template} criteria={criteria} choose={setCriteria} />}
       {asking ? (

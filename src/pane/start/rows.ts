@@ -2,7 +2,7 @@
 export const mostRows = 2000;
 
 /** The rows that were typed, or undefined where that is no number of rows. */
-export function rowsOf(typed: string): number | undefined {
+export function rowsOf(typed: string, most = mostRows): number | undefined {
   const rows = /^\s*\d{1,4}\s*$/.test(typed) ? Number(typed) : 0;
-  return rows >= 1 && rows <= mostRows ? rows : undefined;
+  return rows >= 1 && rows <= most ? rows : undefined;
 }

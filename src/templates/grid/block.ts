@@ -15,6 +15,11 @@ export interface BlockSize {
   readonly columns: number;
 }
 
+/** A block as high as this and as wide as a camera's image of that height: four to three. */
+export function sizeOf(rows: number): BlockSize {
+  return { rows, columns: Math.round((rows * MOST.columns) / MOST.rows) };
+}
+
 export interface Band {
   readonly name: string;
   /** Rows of the block above it, and its own. */

@@ -27,7 +27,7 @@ export function computedColumns(units: SheetUnits): Computed[] {
       width: 76,
       formula: '=IF([typed]=0,"",IF([why]="","yes","no"))',
     },
-    { key: "why", header: "why not", group: VISIT, width: 260, formula: why() },
+    { key: "why", header: "why not", group: VISIT, width: 290, formula: why() },
     {
       key: "remarks",
       header: "with care",

@@ -38,7 +38,7 @@ const rows: readonly WhatIfRow[] = [
     window_reflectance: 0.04,
     outer_reflected: 23,
   },
-  { item: "Feeder 5, lug, beside a warm wall", apparent: 36.8, reference_apparent: 33.9, ...similar, reflected: 34 },
+  { item: "Feeder 5, lug by a wall", apparent: 36.8, reference_apparent: 33.9, ...similar, reflected: 34 },
   { item: "Feeder 6, spare", apparent: 22.4, over: "ambient" },
 ];
 
