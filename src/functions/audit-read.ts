@@ -22,7 +22,7 @@ export interface ReadClaim {
 }
 
 /** Decimals of a number as it is written; of a number of a sheet the shortest that is it. */
-export function decimalsOf(cell: Cell): number | undefined {
+function decimalsOf(cell: Cell): number | undefined {
   const text = typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
   if (plainNumber(text) === undefined) return undefined;
   const [, fraction = "", exponent = "0"] = /^[^.e]*(?:\.(\d*))?(?:e([+-]?\d+))?$/i.exec(text) ?? [];

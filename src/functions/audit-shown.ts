@@ -53,7 +53,7 @@ const asDifference = (si: number | undefined, units: Units): Cell =>
 const asTyped = (cell: Cell): Cell => (typeof cell === "number" ? Number(cell.toPrecision(12)) : cell);
 
 /** One line of a row as the table has it. */
-export function lineCells({ row, audit }: AuditedRow, line: StatedLine, units: Units): Cell[] {
+function lineCells({ row, audit }: AuditedRow, line: StatedLine, units: Units): Cell[] {
   const { what, stated, number } = line;
   const unit = unitFor(what, units);
   const value = (si: number | undefined): Cell => (si === undefined ? "" : fromSI(si, unit));

@@ -24,7 +24,7 @@ const AUDIT_SLIP_WORDS: Readonly<Record<string, string>> = {
   "rated-for-maximum": "the rated load in place of the reference load",
 };
 
-export function slipWords(key: string): string {
+function slipWords(key: string): string {
   const known: Readonly<Record<string, string>> = { ...REPORT_WORDS, ...RISE_SLIP_WORDS, ...AUDIT_SLIP_WORDS };
   return known[key] ?? key.replaceAll("-", " ");
 }

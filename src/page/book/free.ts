@@ -19,7 +19,7 @@ import type { SheetWriter } from "./writer.js";
 /** How far a spill that has grown still counts as the block it began with. */
 const GROWTH = 500;
 
-export function isFormulaCell({ value }: FreeCell): boolean {
+function isFormulaCell({ value }: FreeCell): boolean {
   return typeof value === "string" && value.startsWith("=");
 }
 

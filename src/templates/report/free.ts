@@ -18,7 +18,7 @@ export function spill(row: number, column: number, value: string, columns: numbe
 }
 
 /** Rows of a list that keep their looks from the beginning. */
-export const SPILL_ROWS = 40;
+const SPILL_ROWS = 40;
 
 export interface Lines {
   readonly cells: readonly FreeCell[];

@@ -7,10 +7,10 @@ import type { Missing, Recomputed } from "./recompute.js";
 import { type Ends, riseOf } from "./rise.js";
 
 /** The exponents that reports go by; a report that names none is held to any of them. */
-export const USUAL_EXPONENTS = [1.8, 1.6, 2] as const;
+const USUAL_EXPONENTS = [1.8, 1.6, 2] as const;
 
 /** Currents further apart than this make a difference between two phases no single phase's rise. */
-export const UNEQUAL = 0.1;
+const UNEQUAL = 0.1;
 
 export function isUnequal({ load, loadOfReference }: Claim): boolean {
   if (load === undefined || loadOfReference === undefined || loadOfReference.value === 0) return false;
@@ -18,13 +18,13 @@ export function isUnequal({ load, loadOfReference }: Claim): boolean {
 }
 
 /** The share of the load that the rise is brought to; undefined where one is not given. */
-export function loadShare({ load, referenceLoad }: Claim): number | undefined {
+function loadShare({ load, referenceLoad }: Claim): number | undefined {
   if (load === undefined || referenceLoad === undefined || referenceLoad.value === 0) return undefined;
   return load.value / referenceLoad.value;
 }
 
 /** Each phase's rise over the same air at the common load where currents are unequal, else the difference scaled. */
-export function atLoad(claim: Claim, ends: Ends, exponent: number): Omit<Recomputed, "given"> {
+function atLoad(claim: Claim, ends: Ends, exponent: number): Omit<Recomputed, "given"> {
   const { load, loadOfReference, referenceLoad, surroundingAir, reference } = claim;
   const missing: Missing[] = [];
   if (load === undefined) missing.push("load");

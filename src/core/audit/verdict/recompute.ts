@@ -142,7 +142,7 @@ function airOf({ settings, distance, humidity, pressure, band }: Claim): number 
 }
 
 /** What the case gives, or undefined where there is no answer. */
-export function answer({ apparent, settings, band }: TemperatureCase): number | undefined {
+function answer({ apparent, settings, band }: TemperatureCase): number | undefined {
   try {
     return correct(apparent, settings, band).temperature;
   } catch (error) {

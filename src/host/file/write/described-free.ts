@@ -142,7 +142,7 @@ function boxCells(box: PictureBox, first: number, taken: ReadonlySet<string>): W
   return cells;
 }
 
-export function boxArea({ row, column, rows, columns }: PictureBox, first: number): Area {
+function boxArea({ row, column, rows, columns }: PictureBox, first: number): Area {
   return {
     startRow: first + row,
     endRow: first + row + rows - 1,
