@@ -35,7 +35,7 @@ const JOB: ArgumentSpec = {
 const SHOW: ArgumentSpec = {
   name: "show",
   quantity: "text",
-  help: "table: a line for each stated value; findings: of the whole report; else one column, a row each",
+  help: "the lines, or one column",
   optional: true,
   default: "table",
   choices: AUDIT_SHOWN,
