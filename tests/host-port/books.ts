@@ -69,6 +69,43 @@ export const fahrenheit: BookDescription = {
   ],
 };
 
+/** Cells that stand where they are put: single ones, one over several columns, a block to paste into, one worked out. */
+export const loose: BookDescription = {
+  title: "Loose",
+  sheets: [
+    {
+      kind: "free",
+      name: "Findings",
+      heading: ["Findings", '="Air "&findings_air'],
+      widths: [120, 80, 80, 80],
+      cells: [
+        { row: 0, column: 0, value: "Air", look: "label" },
+        {
+          row: 0,
+          column: 1,
+          value: 21.5,
+          look: "typed",
+          name: "findings_air",
+          label: "Air",
+          unit: "°C",
+          format: "0.0",
+        },
+        { row: 1, column: 0, value: "All of it", look: "words", name: "findings_words", across: 3 },
+        { row: 3, column: 0, size: { rows: 2, columns: 2 }, look: "typed", name: "findings_block", label: "Block" },
+        {
+          row: 6,
+          column: 1,
+          value: "=GREY.RISE_AT_LOAD(12,50,findings_air,2)",
+          look: "computed",
+          name: "findings_rise",
+          label: "Rise",
+        },
+      ],
+      pictures: [{ key: "a", row: 8, column: 0, rows: 4, columns: 2, numberAt: { row: 0, column: 1 }, kind: "photo" }],
+    },
+  ],
+};
+
 /** Its formula names a column that is not there. */
 export const broken: BookDescription = {
   title: "Broken",

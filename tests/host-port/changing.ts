@@ -1,5 +1,5 @@
 /** What every host port changes. */
-import { broken, fahrenheit } from "./books.js";
+import { broken, fahrenheit, loose } from "./books.js";
 import { cellOf, free, near, refusal, value, type Operations, type Subject } from "./subject.js";
 
 export function changesTheBook(make: () => Promise<Subject>): void {
@@ -85,6 +85,29 @@ export function changesTheBook(make: () => Promise<Subject>): void {
     await subject.type({ sheet: "Second route", row: table.firstRow, column: 3 }, "6");
     await subject.settled();
     expect((await value(port.readTable("OtherReadings"))).rows[0]!.at_full).toEqual(near(24));
+  });
+
+  test("makes a free sheet: its named cells are fields, its block takes what is typed, its formula follows", async () => {
+    const made = await value(port.makeBook(loose));
+    await subject.settled();
+    expect(made.sheets).toEqual(["Findings"]);
+    const fields = (await value(port.fields())).filter(({ at }) => at.sheet === "Findings");
+    // Heading: two lines and an empty one. (21.5/50)² of 12 K.
+    expect(fields).toEqual([
+      { name: "findings_air", label: "Air", value: 21.5, at: { sheet: "Findings", row: 3, column: 1 } },
+      { name: "findings_words", label: "", value: "All of it", at: { sheet: "Findings", row: 4, column: 0 } },
+      { name: "findings_rise", label: "Rise", value: near(2.2188), at: { sheet: "Findings", row: 9, column: 1 } },
+    ]);
+    await subject.type(fields[0]!.at, "100");
+    await subject.type({ sheet: "Findings", row: 7, column: 1 }, "7");
+    await subject.settled();
+    expect(await value(port.read("Findings!A7:B8"))).toEqual([
+      [null, null],
+      [null, 7],
+    ]);
+    expect(await value(port.read("Findings!B10"))).toEqual([[near(48)]]);
+    await value(port.goTo(fields[0]!.at));
+    expect(await value(port.selected())).toMatchObject({ header: "Air", unit: "°C", value: 100 });
   });
 
   test("makes nothing of a description with a hole in it", async () => {

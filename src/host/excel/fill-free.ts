@@ -40,7 +40,8 @@ export function fillFree(sheet: Excel.Worksheet, plan: SheetPlan<FreeSheet>, nam
     if (cell.format !== undefined) area.numberFormat = block(cell, cell.format);
     if (cell.across !== undefined && cell.across > 1) area.merge();
     if (cell.look === "typed") offer(area, cell.choices);
-    if (cell.name !== undefined) names.add(cell.name, area);
+    // Of cells merged into one the first, as everywhere else; of a block the whole.
+    if (cell.name !== undefined) names.add(cell.name, cell.size === undefined ? anchor(sheet, plan, cell) : area);
     const { value = null } = cell;
     if (value !== null && !isFormula(value)) anchor(sheet, plan, cell).values = [[written(value)]];
   }

@@ -105,7 +105,8 @@ async function readFields(context: Excel.RequestContext, kept: KeptMessages): Pr
   const { memory } = await loadTables(context);
   const places = names.items.flatMap((item) => {
     const at = item.visible && item.type === "Range" ? parseAddress(String(item.value).replace(/^=/, "")) : undefined;
-    if (at === undefined) return [];
+    // A block of cells is no single value.
+    if (at === undefined || /:[^!]*$/.test(String(item.value))) return [];
     const range = context.workbook.worksheets.getItem(at.sheet).getRange(localAddress(at));
     range.load("values");
     return [{ name: item.name, at, range }];

@@ -46,7 +46,7 @@ export function fieldPlaces(layout: BookLayout): FieldPlace[] {
 /** Named cells that are typed or shown one by one; a block is no line. */
 function freeFields({ name: sheet, sheet: { cells }, first }: FreeLayout): FieldPlace[] {
   return cells.flatMap((cell) => {
-    if (cell.name === undefined || cell.size !== undefined) return [];
+    if (cell.name === undefined || (cell.size !== undefined && cell.size.rows * cell.size.columns > 1)) return [];
     const { startRow: row, startColumn: column } = freeBox(cell, first);
     const { name, label = "", unit } = cell;
     return [{ name, label, at: { sheet, row, column }, ...(unit === undefined ? {} : { unit }) }];

@@ -208,7 +208,9 @@ function found<T>(target: T | undefined): T {
   return target;
 }
 
-function address({ sheet, row, column }: Box, fixed: boolean): string {
+function address({ sheet, row, column, rows, columns }: Box, fixed: boolean): string {
   const sign = fixed ? "$" : "";
-  return `${/\W/.test(sheet.name) ? `'${sheet.name}'` : sheet.name}!${sign}${letter(column)}${sign}${row + 1}`;
+  const cell = (r: number, c: number): string => `${sign}${letter(c)}${sign}${r + 1}`;
+  const end = rows * columns === 1 ? "" : `:${cell(row + rows - 1, column + columns - 1)}`;
+  return `${/\W/.test(sheet.name) ? `'${sheet.name}'` : sheet.name}!${cell(row, column)}${end}`;
 }
