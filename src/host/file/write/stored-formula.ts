@@ -60,8 +60,9 @@ function namesIn(tokens: readonly Token[]): Set<string> {
     if (token.kind === "open")
       calls.push({ name: before?.kind === "name" ? before.text.toUpperCase() : "", argument: 0 });
     else if (token.kind === "close") calls.pop();
-    else if (token.kind === "comma") calls.at(-1)!.argument++;
     const call = calls.at(-1);
+    // Outside of any call a comma stands between two areas.
+    if (token.kind === "comma" && call !== undefined) call.argument++;
     if (token.kind !== "name" || call === undefined || !NAMING.has(call.name)) return;
     const isAlone = (before?.kind === "open" || before?.kind === "comma") && plain[at + 1]?.kind === "comma";
     if (isAlone && (call.name === "LAMBDA" || call.argument % 2 === 0)) names.add(token.text.toUpperCase());
