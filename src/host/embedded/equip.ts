@@ -7,6 +7,7 @@ import {
   IFunctionService,
   Interpreter,
   Lexer,
+  LexerTreeBuilder,
   ValueNodeFactory,
 } from "@univerjs/engine-formula";
 import type { FunctionSpec } from "../../functions/contract.js";
@@ -52,15 +53,19 @@ export function equipEngine(
   compareByValue();
   functions.registerExecutors(...executorsOf(specs, messages?.at));
   readLiteralsAsWritten(injector.get(ValueNodeFactory));
-  readPreparedFormulas(injector.get(Lexer), injector.get(AstTreeBuilder));
+  readPreparedFormulas(injector.get(Lexer), injector.get(LexerTreeBuilder), injector.get(AstTreeBuilder));
   survive(injector.get(Interpreter));
 }
 
+/** Its names are put into the formula itself when it is read: read again from the cache, a LET within a LET gives #VALUE!. */
+const HAS_NAMES = /\b(?:LET|LAMBDA)\s*\(/i;
+
 /** Whatever way a formula came in: typed, pasted, loaded or by a defined name. */
-function readPreparedFormulas(lexer: Lexer, parser: AstTreeBuilder): void {
+function readPreparedFormulas(lexer: Lexer, cache: LexerTreeBuilder, parser: AstTreeBuilder): void {
   const treeBuilder = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (formula, transformSuffix) => {
     if (hasTooManyOperators(formula)) return ErrorType.VALUE;
+    if (HAS_NAMES.test(formula)) cache.dispose();
     try {
       return treeBuilder(prepareFormula(formula), transformSuffix);
     } catch {

@@ -3,14 +3,18 @@ import type { ReactElement } from "react";
 import { Cautions } from "../cautions.js";
 import { Sentence } from "../parts.js";
 import type { PaneTools } from "../tools.js";
+import { routeTemplateOf } from "./next-route.js";
+import { NextRouteForm } from "./next-route-form.js";
 import { NewSheetsForm } from "./new-sheets.js";
 import { startSentence } from "./sentence.js";
 
 export function StartWay({ tools }: { tools: PaneTools }): ReactElement {
+  const template = routeTemplateOf(tools.book.route);
   return (
     <>
       <Sentence announces={tools.announces}>{startSentence(tools.book)}</Sentence>
       <NewSheetsForm tools={tools} />
+      {template === undefined ? null : <NextRouteForm tools={tools} template={template} />}
       <Cautions />
     </>
   );
