@@ -69,8 +69,8 @@ describe("a block that is pasted", () => {
     numbers(READINGS.slice(top - 1, bottom).flatMap((row) => row.slice(left - 1, right)));
   /** cells, maximum, row, column, minimum, mean, deviation, share above */
   const results = (box: number): Value[] => {
-    const [, address = ""] = /\$O\$(\d+)/.exec(done.names.get(`grid_box_${box}`)!) ?? [];
-    return done.block("Boxes", `O${address}`, `V${address}`)[0]!;
+    const [, from = "", to = ""] = /!\$(.+):\$(.+)$/.exec(done.names.get(`grid_box_${box}`)!) ?? [];
+    return done.block("Boxes", from.replace("$", ""), to.replace("$", ""))[0]!;
   };
   beforeAll(async () => {
     done = await pasted(READINGS, {

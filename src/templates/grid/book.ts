@@ -2,7 +2,8 @@
 import type { Units } from "../../functions/units.js";
 import type { BookDescription, NotesSheet } from "../contract.js";
 import { sheetUnits } from "../route/sheet-units.js";
-import { ARITHMETIC, cautionsSheet, REPAIR } from "../route/sheets.js";
+import { REPAIR } from "../common/repair.js";
+import { ARITHMETIC, cautionsSheet } from "../route/sheets.js";
 import { type BlockSize, correctedSheet, readingsSheet } from "./block.js";
 import { type Box, boxesSheet } from "./boxes.js";
 import type { Difference } from "./differences.js";
@@ -40,7 +41,7 @@ export function gridBook({
     title,
     template: { name: "grid", units: system },
     sheets: [
-      readingsSheet(head(title, ARITHMETIC, REPAIR, paste), size, units, fill),
+      readingsSheet(head(title, ARITHMETIC, ...REPAIR, paste), size, units, fill),
       boxesSheet(head("Boxes", ARITHMETIC), size, units, boxes, differences),
       correctedSheet(head("Corrected", "Empty where the block is, and where a reading has no answer."), size, units),
       gridForm(

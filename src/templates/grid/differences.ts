@@ -26,11 +26,9 @@ export function differenceCells(top: number, units: SheetUnits, differences: rea
     ...["box", "taken (empty: maximum)", "reference box, or air", "taken"].map((label, column) =>
       at(top - 1, column, label, "typedHeader"),
     ),
-    ...headers(
-      top - 1,
-      [degrees, `reference, ${degrees}`, `difference, ${kelvin}`, "± U", "grade", "", "", "± U 95 %"],
-      4,
-    ),
+    ...headers(top - 1, [degrees, `reference, ${degrees}`, `difference, ${kelvin}`, `± U, ${kelvin}`], 4),
+    at(top - 1, 8, "grade", "header", { across: 3 }),
+    at(top - 1, 11, "± U 95 %, edge inside", "header", { across: 2 }),
     ...Array.from({ length: DIFFERENCES }, (_, i) => line(top + i, i + 1, units, differences[i])).flat(),
   ];
 }
