@@ -4,6 +4,7 @@ import { catalogue } from "../functions/catalogue.js";
 import { version } from "../../package.json";
 import { functionsText } from "./functions.js";
 import type { NewOptions } from "./new.js";
+import type { PicturesOptions } from "./pictures.js";
 import { templatesText } from "./templates-text.js";
 import type { RecalcOptions } from "./recalc.js";
 import { PortTakenError, serve } from "./serve.js";
@@ -17,6 +18,12 @@ of rows. Each formula is evaluated for itself; cells it refers to are empty. For
 const RECALC_HELP = `
 Only saved values change; every other part of a workbook stays byte for byte. A cell that cannot be worked out with
 certainty keeps its value and is told. Exit status: 0 done, 1 differences found by --check, 2 a workbook was not taken.`;
+
+const PICTURES_HELP = `
+A picture goes where its image number stands: 123, 0123 or IR_0123 finds IR_0123.jpg, never IR_1230.jpg. What does not
+fit without doubt is listed and not placed. Of a camera's file only the pixels are taken: no places, no serial numbers.
+Another run takes the place of the last one. Exit status: 0 every number has its picture, 1 some have not, 2 the
+workbook was not taken.`;
 
 const MOST_ROWS = 5000;
 
@@ -92,6 +99,21 @@ program
     }
     const { newWorkbook } = await import("./new.js");
     process.stdout.write(`${await newWorkbook(template, options, catalogue)} written\n`);
+  });
+
+program
+  .command("pictures")
+  .description("put the thermograms and photos of a folder into a route's exceptions")
+  .argument("<route.xlsx>", "a workbook with boxes for pictures")
+  .argument("<folder>", "JPEG and PNG files, named after their image numbers")
+  .allowExcessArguments(false)
+  .option("-o, --output <file>", "where to write; without it nothing is written, only told")
+  .option("--in-place", "write over the workbook itself")
+  .option("--report <file>", "write what became of every box as JSON")
+  .addHelpText("after", PICTURES_HELP)
+  .action(async (file: string, folder: string, options: PicturesOptions) => {
+    const { pictures } = await import("./pictures.js");
+    process.exitCode = await pictures(file, folder, options, catalogue);
   });
 
 program

@@ -193,14 +193,14 @@ function outputs(files: readonly string[], output: string): string[] {
 const ENDINGS = new Set([".xlsx", ".xlsm", ".xltx", ".xltm"]);
 
 /** What a workbook is stands in it and in its name: where the two differ Excel does not open it. */
-function requireEnding(file: string, output: string): void {
+export function requireEnding(file: string, output: string): void {
   const [is, wanted] = [file, output].map((one) => path.extname(one).toLowerCase());
   if (is !== wanted && ENDINGS.has(is!) && ENDINGS.has(wanted!))
     throw new UsageError(`-o ${output}: a workbook ${is} stays one, Excel would not open it as ${wanted}.`);
 }
 
 /** Never over one of the files read, whatever path or link it is named by. */
-function requireOther(target: string, files: readonly string[], option: string): void {
+export function requireOther(target: string, files: readonly string[], option: string): void {
   if (!existsSync(target)) return;
   const { dev, ino } = statSync(target);
   const same = files.find((file) => {

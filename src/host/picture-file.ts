@@ -4,7 +4,7 @@ import { plainPng, PNG_SIGNATURE } from "./picture-png.js";
 import { PictureRefused } from "./picture-refused.js";
 
 /** Beyond these a picture is refused: a report is mailed, and opened on what people have. */
-export const PICTURE_LIMITS = { bytes: 32 * 2 ** 20, pixels: 100_000_000 } as const;
+const PICTURE_LIMITS = { bytes: 32 * 2 ** 20, pixels: 100_000_000 } as const;
 
 const ADVICE = "save it as JPEG or PNG.";
 
@@ -12,13 +12,18 @@ const ADVICE = "save it as JPEG or PNG.";
 export const isPictureName = (name: string): boolean =>
   /\.(?:jpe?g|jfif|jpe|png|heic|heif|avif|tiff?|webp|bmp|gif|dng)$/i.test(name);
 
+/** So that a huge file need not be read first. @throws PictureRefused */
+export function requirePictureBytes(size: number): void {
+  if (size === 0) throw new PictureRefused("The file is empty.");
+  if (size > PICTURE_LIMITS.bytes)
+    throw new PictureRefused(
+      `The file has ${Math.round(size / 2 ** 20)} MB; at most ${PICTURE_LIMITS.bytes / 2 ** 20} MB are taken: save it smaller.`,
+    );
+}
+
 /** @throws PictureRefused */
 export function plainPicture(bytes: Uint8Array): PlainPicture {
-  if (bytes.length === 0) throw new PictureRefused("The file is empty.");
-  if (bytes.length > PICTURE_LIMITS.bytes)
-    throw new PictureRefused(
-      `The file has ${Math.round(bytes.length / 2 ** 20)} MB; at most ${PICTURE_LIMITS.bytes / 2 ** 20} MB are taken: save it smaller.`,
-    );
+  requirePictureBytes(bytes.length);
   const picture = read(bytes);
   const { width, height } = picture;
   if (width * height > PICTURE_LIMITS.pixels)

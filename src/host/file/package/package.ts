@@ -123,14 +123,20 @@ export class WorkbookPackage {
     return own ?? byExtension;
   }
 
-  /** The package with some parts' contents replaced; everything else byte for byte as it came, in the same order. */
-  write(changed: ReadonlyMap<string, Uint8Array>): Uint8Array {
+  /** The package with some parts' contents replaced, new or gone; everything else byte for byte as it came, in the same order. */
+  write(changed: ReadonlyMap<string, Uint8Array>, gone: ReadonlySet<string> = new Set()): Uint8Array {
     const byKey = new Map([...changed].map(([part, contents]) => [part.toLowerCase(), contents]));
+    const without = new Set([...gone].map((part) => part.toLowerCase()));
+    const kept = this.entries.filter(({ name }) => !without.has(name.toLowerCase()));
+    const fresh = [...changed].filter(([part]) => !this.has(part));
     return writeZip(
-      this.entries.map((entry) => {
-        const contents = byKey.get(entry.name.toLowerCase());
-        return contents ? { entry, contents } : { entry };
-      }),
+      [
+        ...kept.map((entry) => {
+          const contents = byKey.get(entry.name.toLowerCase());
+          return contents ? { entry, contents } : { entry };
+        }),
+        ...fresh.map(([name, contents]) => ({ name, contents })),
+      ],
       this.codec,
     );
   }

@@ -1,12 +1,11 @@
 /** Pictures of a sheet: one drawing part, each picture as large as its box of cells allows (ECMA-376 part 1, 20.5). */
-import { element, RELATIONSHIPS, XML_HEAD } from "./element.js";
+import { fitted, PICTURE_MARGIN } from "../../picture-boxes.js";
+import { turnedBy } from "../../picture-orientation.js";
+import { element, XML_HEAD } from "./element.js";
 import type { Area, WrittenPicture, WrittenSheet } from "./model.js";
+import { anchorXml, DRAWING_NAMESPACES } from "./picture-anchor.js";
 
-/** English metric units in a pixel at 96 dots an inch. */
-const EMU = 9525;
 const DEFAULT_WIDTH = 64;
-/** Left free around a picture, in pixels. */
-const MARGIN = 4;
 
 export interface PictureSize {
   readonly kind: "png" | "jpeg";
@@ -42,59 +41,29 @@ function sized(kind: PictureSize["kind"], width: number, height: number): Pictur
 
 /** @param ids ids of the relationships to the pictures' files, in their order */
 export function drawingXml(sheet: WrittenSheet, ids: readonly string[]): string {
-  const namespaces = {
-    "xmlns:xdr": "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing",
-    "xmlns:a": "http://schemas.openxmlformats.org/drawingml/2006/main",
-    "xmlns:r": RELATIONSHIPS,
-  };
-  const anchors = sheet.pictures.map((picture, at) => anchorXml(sheet, picture, ids[at] ?? "", at + 1));
-  return XML_HEAD + element("xdr:wsDr", namespaces, ...anchors);
+  const anchors = sheet.pictures.map((picture, at) => pictureXml(sheet, picture, ids[at] ?? "", at + 1));
+  return XML_HEAD + element("xdr:wsDr", DRAWING_NAMESPACES, ...anchors);
 }
 
-function anchorXml(sheet: WrittenSheet, picture: WrittenPicture, id: string, number: number): string {
-  const size = pictureSize(picture.bytes);
+function pictureXml(
+  sheet: WrittenSheet,
+  { bytes, box, alternative }: WrittenPicture,
+  link: string,
+  number: number,
+): string {
+  const size = pictureSize(bytes);
   if (size === undefined) throw new Error("A picture is neither a PNG nor a JPEG file.");
-  const box = boxSize(sheet, picture.box);
-  const scale = Math.min((box.width - 2 * MARGIN) / size.width, (box.height - 2 * MARGIN) / size.height);
-  const [width, height] = [size.width, size.height].map((pixels) => Math.max(1, Math.round(pixels * scale)));
-  const extent = { cx: width! * EMU, cy: height! * EMU };
-  const whole = (name: string, value: number): string => element(name, {}, String(value));
-  return element(
-    "xdr:oneCellAnchor",
-    {},
-    element(
-      "xdr:from",
-      {},
-      whole("xdr:col", picture.box.startColumn),
-      whole("xdr:colOff", MARGIN * EMU),
-      whole("xdr:row", picture.box.startRow),
-      whole("xdr:rowOff", MARGIN * EMU),
-    ),
-    element("xdr:ext", extent),
-    element(
-      "xdr:pic",
-      {},
-      element(
-        "xdr:nvPicPr",
-        {},
-        element("xdr:cNvPr", { id: number + 1, name: `Picture ${number}`, descr: picture.alternative }),
-        element("xdr:cNvPicPr", {}, element("a:picLocks", { noChangeAspect: true })),
-      ),
-      element(
-        "xdr:blipFill",
-        {},
-        element("a:blip", { "r:embed": id }),
-        element("a:stretch", {}, element("a:fillRect")),
-      ),
-      element(
-        "xdr:spPr",
-        {},
-        element("a:xfrm", {}, element("a:off", { x: 0, y: 0 }), element("a:ext", extent)),
-        element("a:prstGeom", { prst: "rect" }, element("a:avLst")),
-      ),
-    ),
-    element("xdr:clientData"),
-  );
+  return anchorXml({
+    row: box.startRow,
+    column: box.startColumn,
+    offset: PICTURE_MARGIN,
+    ...fitted(size, boxSize(sheet, box)),
+    turned: turnedBy(1),
+    link,
+    id: number + 1,
+    name: `Picture ${number}`,
+    alternative,
+  });
 }
 
 function boxSize(sheet: WrittenSheet, box: Area): { width: number; height: number } {
