@@ -27,20 +27,25 @@ export function headingOf(sheet: SheetDescription, contents: BookContents): read
   const table =
     sheet.kind === "table" ? contents.tables.find(({ name }) => sameName(name, sheet.tableName)) : undefined;
   const column = sheet.kind === "table" ? sheet.frozenColumns : 0;
-  const lines: string[] = [];
   // The lines end above the groups of a table, else where a row has none.
   const end = table === undefined ? Math.min(file.rows, MOST_LINES) : table.headerRow - 2;
-  for (let row = 0; row < end; row++) {
-    const { value, isWorkedOut } = file.at(row, column);
-    if (isWorkedOut) lines.push("");
-    else if (typeof value === "string" && value.trim() !== "" && !value.startsWith("=")) lines.push(value);
-    else break;
-  }
-  const known = new Set(sheet.heading);
-  const own = lines.slice(1).filter((line) => line !== "" && !known.has(line));
   const [title = "", ...rest] = sheet.heading;
-  const formulas = rest.filter((line) => line.startsWith("="));
-  return [title, ...formulas, ...own, ...rest.filter((line) => !line.startsWith("="))];
+  const lines = [title];
+  let next = 0;
+  const upTo = (at: number): void => {
+    if (at < 0) return;
+    lines.push(...rest.slice(next, at + 1));
+    next = at + 1;
+  };
+  for (let row = 1; row < end; row++) {
+    const { value, isWorkedOut } = file.at(row, column);
+    const isText = typeof value === "string" && value.trim() !== "" && !value.startsWith("=");
+    if (isWorkedOut) upTo(rest.findIndex((line, at) => at >= next && line.startsWith("=")));
+    else if (!isText) break;
+    else if (rest.includes(value)) upTo(rest.findIndex((line, at) => at >= next && line === value));
+    else lines.push(value);
+  }
+  return [...lines, ...rest.slice(next)];
 }
 
 /** What stands on top of the file's first sheet. */
