@@ -94,6 +94,16 @@ describeInBrowser("The pane in Excel", () => {
     await pane.page.waitForFunction(() => globalThis.standIn.book.selected === "Route!C1");
   });
 
+  test("enters the formulas of ours again, as they are typed", async () => {
+    await pane.page.getByRole("button", { name: "Enter the formulas again" }).click();
+    await pane.page.getByText("3 formulas with GREY functions entered again.").waitFor();
+    expect(await pane.page.evaluate(() => globalThis.standIn.book.entered)).toEqual([
+      'Route!B1 formulas [["=GREY.CORRECTED(A1,95,22)"]]',
+      'Route!C1 formulas [["=GREY.RISE_AT_LOAD(12,35,100)"]]',
+      'Route!D1 formulas [["=GREY.RADIANCE(25)"]]',
+    ]);
+  });
+
   test("finds a function by its words, and has all cautions", async () => {
     await pane.way("Functions");
     const names = pane.page.locator(".gp-line-what");

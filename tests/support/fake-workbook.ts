@@ -17,6 +17,8 @@ export class FakeWorkbook {
   syncs = 0;
   /** "Route!B3" as selected by the code under test. */
   selected = "";
+  /** Formulas that the code under test entered, with their place. */
+  readonly entered: string[] = [];
   private pending: (() => void)[] = [];
   private readonly listeners: (() => void)[] = [];
 
@@ -119,11 +121,13 @@ export class FakeWorkbook {
       },
       {
         select: () => (this.selected = address),
+        getSpillParentOrNullObject: () => this.range(sheet, row, column, 0, 0),
         getEntireRow: () => ({
           getUsedRangeOrNullObject: () => this.range(sheet, row, sheet.column ?? 0, 1, sheet.values[0]?.length ?? 0),
         }),
       },
       rows === 0,
+      (name, value) => this.entered.push(`${address} ${name} ${JSON.stringify(value)}`),
     );
   }
 
@@ -132,7 +136,12 @@ export class FakeWorkbook {
     return this.proxy({ items }, methods);
   }
 
-  private proxy(properties: Members, methods: Members, isNullObject = false): object {
+  private proxy(
+    properties: Members,
+    methods: Members,
+    isNullObject = false,
+    set?: (name: string, value: unknown) => void,
+  ): object {
     const loaded = new Map<string | symbol, unknown>();
     const load = (names: string): void => {
       const paths = names.split(",").map((name) => name.trim().split("/"));
@@ -150,6 +159,10 @@ export class FakeWorkbook {
     return new Proxy(
       {},
       {
+        set: (_, name, value) => {
+          set?.(String(name), value);
+          return set !== undefined;
+        },
         get: (_, name) => {
           if (name === "load") return load;
           if (typeof name === "string" && name in methods) return methods[name];

@@ -63,7 +63,9 @@ export function CheckWay({ tools }: { tools: PaneTools }): ReactElement {
       ) : (
         <FindingList title="The route, worst first" findings={all.slice(0, shown)} go={go} withPlace />
       )}
-      {tools.lookThrough === undefined ? null : <SheetErrorList lookThrough={tools.lookThrough} go={go} />}
+      {tools.lookThrough === undefined ? null : (
+        <SheetErrorList lookThrough={tools.lookThrough} go={go} enterAgain={port.enterAgain} />
+      )}
       {all.length <= shown ? null : (
         <Button onClick={() => setShown(shown + most)}>{`Show more of ${count(all.length, "finding")}`}</Button>
       )}

@@ -1,7 +1,7 @@
 /** Every cell of the sheet in front in which a function of ours gives an error: in a sheet that is no route of ours, too. */
 import { Button } from "@fluentui/react-components";
 import { type ReactElement, useState } from "react";
-import type { CellAt } from "../../host/port.js";
+import type { CellAt, Result } from "../../host/port.js";
 import { Line, Note } from "../parts.js";
 import { count } from "../words.js";
 
@@ -18,9 +18,11 @@ const most = 200;
 interface Props {
   readonly lookThrough: () => Promise<SheetErrors>;
   readonly go: (at: CellAt) => Promise<void>;
+  /** Enters every formula of ours again: what was opened before the functions were there stays #NAME? until then. */
+  readonly enterAgain: () => Promise<Result<number>>;
 }
 
-export function SheetErrorList({ lookThrough, go }: Props): ReactElement {
+export function SheetErrorList({ lookThrough, go, enterAgain }: Props): ReactElement {
   const [found, setFound] = useState<SheetErrors>();
   const [said, setSaid] = useState("");
   const run = async (): Promise<void> => {
@@ -33,9 +35,18 @@ export function SheetErrorList({ lookThrough, go }: Props): ReactElement {
       setSaid("Excel gave no answer: finish what is being typed in the cell, then press again.");
     }
   };
+  const again = async (): Promise<void> => {
+    setSaid("Entering the formulas of the workbook again…");
+    const entered = await enterAgain();
+    if (!entered.ok) setSaid(entered.message);
+    else if (entered.value === 0) setSaid("The workbook holds no GREY function.");
+    else setSaid(`${count(entered.value, "formula")} with GREY functions entered again.`);
+  };
   return (
     <section aria-label="Errors of the sheet">
       <h2>Errors of the sheet</h2>
+      <Note>Cells show #NAME? although the add-in is loaded: Excel opened them before it knew the functions.</Note>
+      <Button onClick={() => void again()}>Enter the formulas again</Button>
       <Button onClick={() => void run()}>Look through the sheet</Button>
       <div role="status">
         <Note>{said}</Note>

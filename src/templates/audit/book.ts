@@ -3,7 +3,8 @@ import { cautions } from "../../functions/cautions.js";
 import type { Units } from "../../functions/units.js";
 import type { BookDescription, NotesSheet } from "../contract.js";
 import { sheetUnits } from "../route/sheet-units.js";
-import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "../route/sheets.js";
+import { REPAIR } from "../common/repair.js";
+import { ARITHMETIC, cautionsSheet, tableSheet } from "../route/sheets.js";
 import { auditColumns } from "./computed.js";
 import { findingsSheet } from "./findings.js";
 import { reportForm, type ReportValues } from "./report.js";
@@ -27,7 +28,7 @@ export function auditBook({ title, about, report, rows, units: system }: Audit):
     title,
     template: { name: "audit", units: system },
     sheets: [
-      tableSheet("Claims", "ClaimList", head(title, ARITHMETIC, REPAIR), CLAIM_COLUMNS, rows, units, {
+      tableSheet("Claims", "ClaimList", head(title, ARITHMETIC, ...REPAIR), CLAIM_COLUMNS, rows, units, {
         computed: auditColumns(units),
         frozenColumns: 1,
       }),

@@ -1,6 +1,7 @@
 /** The mechanical route as a workbook: one row a point of a machine. */
 import { cautions } from "../../functions/cautions.js";
 import type { Units } from "../../functions/units.js";
+import { REPAIR } from "../common/repair.js";
 import type { BookDescription } from "../contract.js";
 import { assetColumns, readingColumns } from "../report/columns.js";
 import type { FollowUp } from "../report/follow-up-typed.js";
@@ -12,7 +13,7 @@ import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "../route/last-tim
 import { SURFACE_COLUMNS, WINDOW_COLUMNS, type Surface, type WindowEntry } from "../route/lists.js";
 import { settingsColumns } from "../route/settings.js";
 import { type SheetUnits, sheetUnits } from "../route/sheet-units.js";
-import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "../route/sheets.js";
+import { ARITHMETIC, cautionsSheet, tableSheet } from "../route/sheets.js";
 import { checkColumns } from "./checks.js";
 import { compareColumns } from "./compare.js";
 import { gradeColumns } from "./grade.js";
@@ -41,7 +42,7 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
     tableSheet(
       "Route",
       "Readings",
-      [route.title, JOB_LINE, ...route.about, `${ARITHMETIC} Guards stay on.`],
+      [route.title, JOB_LINE, ...route.about, `${ARITHMETIC} Guards stay on.`, ...REPAIR],
       POINT_READING_COLUMNS,
       route.rows,
       units,
@@ -55,13 +56,7 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
       units,
     }),
     mechanicalJobSheet(
-      [
-        "Job",
-        JOB_LINE,
-        ...route.about,
-        cautions[0]?.text ?? "",
-        `The other cautions stand on their own sheet. ${REPAIR}`,
-      ],
+      ["Job", JOB_LINE, ...route.about, cautions[0]?.text ?? "", "The other cautions stand on their own sheet."],
       route.job,
       units,
     ),

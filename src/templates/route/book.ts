@@ -1,6 +1,7 @@
 /** The electrical route as a workbook: what is typed by key and in metric units, in the units of the book. */
 import { cautions } from "../../functions/cautions.js";
 import type { Units } from "../../functions/units.js";
+import { REPAIR } from "../common/repair.js";
 import type { BookDescription } from "../contract.js";
 import { assetColumns, readingColumns } from "../report/columns.js";
 import { electricalReport } from "../report/electrical.js";
@@ -17,7 +18,7 @@ import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "./last-time.js";
 import { COMPARED_AT, loadColumns } from "./load.js";
 import { settingsColumns } from "./settings.js";
 import { type SheetUnits, sheetUnits } from "./sheet-units.js";
-import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "./sheets.js";
+import { ARITHMETIC, cautionsSheet, tableSheet } from "./sheets.js";
 import { temperatureColumns } from "./temperatures.js";
 import { READING_COLUMNS, type Reading } from "./typed.js";
 
@@ -48,7 +49,7 @@ export function routeBook(route: Route): BookDescription {
       tableSheet(
         "Route",
         "Readings",
-        [route.title, jobLine, ...route.about, ARITHMETIC],
+        [route.title, jobLine, ...route.about, ARITHMETIC, ...REPAIR],
         READING_COLUMNS,
         route.rows,
         units,
@@ -65,13 +66,7 @@ export function routeBook(route: Route): BookDescription {
         units,
       }),
       jobSheet(
-        [
-          "Job",
-          jobLine,
-          ...route.about,
-          cautions[0]?.text ?? "",
-          `The other cautions stand on their own sheet. ${REPAIR}`,
-        ],
+        ["Job", jobLine, ...route.about, cautions[0]?.text ?? "", "The other cautions stand on their own sheet."],
         route.job,
         units,
       ),

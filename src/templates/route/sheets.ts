@@ -5,8 +5,6 @@ import { cellsOf, type Column, type Computed, describe, describeComputed, type R
 import type { SheetUnits } from "./sheet-units.js";
 
 export const ARITHMETIC = "Arithmetic only: a qualified person decides. See the sheet Cautions.";
-export const REPAIR =
-  "In Excel without the add-in, cells show #NAME?: load it, then enter the formulas again. In the page nothing has to be loaded.";
 
 export function tableSheet<Key extends string>(
   name: string,

@@ -2,7 +2,8 @@
 import type { Units } from "../../functions/units.js";
 import type { BookDescription, NotesSheet } from "../contract.js";
 import { sheetUnits } from "../route/sheet-units.js";
-import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "../route/sheets.js";
+import { REPAIR } from "../common/repair.js";
+import { ARITHMETIC, cautionsSheet, tableSheet } from "../route/sheets.js";
 import { computedColumns } from "./computed.js";
 import { pointForm, type PointValues } from "./form.js";
 import { summarySheet } from "./summary.js";
@@ -26,7 +27,7 @@ export function trendBook({ title, about, point, visits, units: system }: TrendO
     title,
     template: { name: "trend", units: system },
     sheets: [
-      tableSheet("Visits", "Visits", head(title, ARITHMETIC, REPAIR), VISIT_COLUMNS, visits, units, {
+      tableSheet("Visits", "Visits", head(title, ARITHMETIC, ...REPAIR), VISIT_COLUMNS, visits, units, {
         computed: computedColumns(units),
         frozenColumns: 1,
       }),

@@ -2,7 +2,8 @@
 import type { Units } from "../../functions/units.js";
 import type { BookDescription, NotesSheet } from "../contract.js";
 import { sheetUnits } from "../route/sheet-units.js";
-import { ARITHMETIC, cautionsSheet, REPAIR, tableSheet } from "../route/sheets.js";
+import { REPAIR } from "../common/repair.js";
+import { ARITHMETIC, cautionsSheet, tableSheet } from "../route/sheets.js";
 import { computedColumns } from "./computed.js";
 import { whatIfForm, type WhatIfValues } from "./form.js";
 import { spanSheet } from "./span.js";
@@ -27,7 +28,7 @@ export function whatIfBook({ title, about, values, rows, units: system }: WhatIf
     title,
     template: { name: "what-if", units: system },
     sheets: [
-      tableSheet("Readings", "WhatIf", head(title, ARITHMETIC, REPAIR), READING_COLUMNS, rows, units, {
+      tableSheet("Readings", "WhatIf", head(title, ARITHMETIC, ...REPAIR), READING_COLUMNS, rows, units, {
         computed: computedColumns(units),
         frozenColumns: 1,
       }),
