@@ -5,6 +5,7 @@
  */
 import { describedBook } from "../../src/host/file/write/described.js";
 import type { WrittenSheet } from "../../src/host/file/write/model.js";
+import { storedFormula } from "../../src/host/file/write/stored-formula.js";
 import { packBook } from "../../src/host/file/write/package.js";
 import type { FreeSheet } from "../../src/templates/contract.js";
 import { bandsOf, MOST, sizeOf } from "../../src/templates/grid/block.js";
@@ -12,6 +13,7 @@ import { gridBook, type GridOfReadings } from "../../src/templates/grid/book.js"
 import { demoGrid } from "../../src/templates/grid/demo.js";
 import { templates } from "../../src/templates/registry.js";
 import { Folder, recalc } from "../support/recalc.js";
+import { brokenRules } from "../support/package-rules.js";
 import { type Value, Worked, workedOut } from "../support/worked.js";
 
 type Readings = readonly (readonly Value[])[];
@@ -212,3 +214,18 @@ test("an empty block is calm", async () => {
     expect([name, done.named(`grid_${name}`)]).toEqual([name, ""]);
   expect(done.errors()).toEqual([]);
 }, 120_000);
+
+test("as a file it keeps the rules that Excel holds one to", () => {
+  for (const one of [demoGrid("F")]) expect(brokenRules(packBook(describedBook(one)))).toEqual([]);
+});
+
+test("the formulas of the largest block are no longer than Excel takes", () => {
+  const book = templates.find(({ name }) => name === "grid")!.empty({ units: "F", rows: 480 });
+  const formulas = describedBook(book).sheets.flatMap(({ cells }) =>
+    cells.flatMap(({ value }) =>
+      typeof value === "string" && value.startsWith("=") ? [storedFormula(value.slice(1))] : [],
+    ),
+  );
+  expect(formulas.length).toBeGreaterThan(100);
+  expect(Math.max(...formulas.map(({ length }) => length))).toBeLessThan(8192);
+});

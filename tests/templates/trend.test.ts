@@ -3,12 +3,15 @@
  * squares and Student's factor of the test's own (t of 0.975 with 3 degrees of freedom: 3.18245, any table); check 1 of
  * section 6 of trade.md (12 K at 45 of 100 A); 5.2.8 there for what a change is.
  */
+import { describedBook } from "../../src/host/file/write/described.js";
+import { packBook } from "../../src/host/file/write/package.js";
 import type { PointValues } from "../../src/templates/trend/form.js";
 import { trendBook } from "../../src/templates/trend/book.js";
 import { demoTrend } from "../../src/templates/trend/demo.js";
 import type { Visit } from "../../src/templates/trend/typed.js";
 import { day } from "../../src/templates/route/demo/moments.js";
 import { templates } from "../../src/templates/registry.js";
+import { brokenRules } from "../support/package-rules.js";
 import { type Value, type Worked, workedOut } from "../support/worked.js";
 
 const T_3 = 3.182446;
@@ -226,3 +229,8 @@ test("empty it is calm", async () => {
   expect(done.named("trend_verdict_low")).toBe("");
   expect(done.errors()).toEqual([]);
 }, 120_000);
+
+test("as a file it keeps the rules that Excel holds one to", () => {
+  for (const one of [demoTrend("F"), templates.find(({ name }) => name === "trend")!.empty({ units: "C", rows: 40 })])
+    expect(brokenRules(packBook(describedBook(one)))).toEqual([]);
+});

@@ -3,11 +3,14 @@
  * implementation, README there), trade.md (58 and 45 °C at 0.95 and 22 °C: 15 K at emissivity 0.833; check 1 of
  * section 6), and black bodies at no distance, of which anybody can reckon the rise.
  */
+import { describedBook } from "../../src/host/file/write/described.js";
+import { packBook } from "../../src/host/file/write/package.js";
 import { templates } from "../../src/templates/registry.js";
 import { whatIfBook } from "../../src/templates/what-if/book.js";
 import { demoWhatIf } from "../../src/templates/what-if/demo.js";
 import type { WhatIfValues } from "../../src/templates/what-if/form.js";
 import type { WhatIfRow } from "../../src/templates/what-if/typed.js";
+import { brokenRules } from "../support/package-rules.js";
 import { type Value, type Worked, workedOut } from "../support/worked.js";
 
 function book(values: WhatIfValues, rows: readonly WhatIfRow[]): Promise<Worked> {
@@ -161,3 +164,11 @@ test("empty it is calm", async () => {
   expect(done.column("SpanSteps", "temp").every((value) => value === "")).toBe(true);
   expect(done.errors()).toEqual([]);
 }, 120_000);
+
+test("as a file it keeps the rules that Excel holds one to", () => {
+  for (const one of [
+    demoWhatIf("F"),
+    templates.find(({ name }) => name === "what-if")!.empty({ units: "C", rows: 40 }),
+  ])
+    expect(brokenRules(packBook(describedBook(one)))).toEqual([]);
+});
