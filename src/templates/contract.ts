@@ -118,6 +118,8 @@ export interface FreeCell {
    * then means no more than this. Of a typed cell: the block that is typed or pasted into. One cell where absent.
    */
   readonly size?: { readonly rows: number; readonly columns: number };
+  /** What stands in a block that is typed, from its first cell on, a row each; `value` is then its first cell's. */
+  readonly values?: readonly (readonly Cell[])[];
   readonly look: FreeLook;
   /** The defined name of the cell, or of its whole size. */
   readonly name?: string;

@@ -3,7 +3,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { readContents } from "../../src/host/file/read/contents.js";
 import { describedBook } from "../../src/host/file/write/described.js";
 import { packBook } from "../../src/host/file/write/package.js";
-import type { BookDescription, SheetDescription } from "../../src/templates/contract.js";
+import type { BookDescription, FreeCell, SheetDescription } from "../../src/templates/contract.js";
 import { refill } from "../../src/templates/refill/refill.js";
 import { templates } from "../../src/templates/registry.js";
 
@@ -29,6 +29,11 @@ const rowsOf = (book: BookDescription, tableName: string): readonly (readonly un
   if (sheet?.kind !== "table") throw new Error(`no table ${tableName}`);
   return sheet.rows;
 };
+/** A demo's block may be drawn by a formula: of what is typed only values are read back. */
+const typedOnly = (cell: FreeCell): FreeCell =>
+  cell.look === "typed" && typeof cell.value === "string" && cell.value.startsWith("=")
+    ? { ...cell, value: undefined as never }
+    : cell;
 const field = (book: BookDescription, name: string): unknown =>
   book.sheets
     .flatMap((sheet) => (sheet.kind === "form" ? sheet.fields : []))
@@ -56,7 +61,9 @@ describe.each(
         ? { ...sheet, rows: [sheet.columns.map(() => null)] }
         : sheet.kind === "form"
           ? { ...sheet, fields: sheet.fields.map((one) => (one.value === "" ? { ...one, value: null } : one)) }
-          : sheet;
+          : sheet.kind === "free"
+            ? { ...sheet, cells: sheet.cells.map(typedOnly) }
+            : sheet;
     expect(again.sheets.map(({ name }) => name)).toEqual(book.sheets.map(({ name }) => name));
     again.sheets.forEach((sheet, at) => expect(sheet).toEqual(filled(book.sheets[at]!)));
   });
@@ -158,4 +165,35 @@ test("a workbook that is none of ours, and one from a template that is not known
   );
   expect(() => refill(readContents(foreign))).toThrow("none that Greybody made");
   expect(() => refill(readContents(bytesOf(route(), { GREYBODY_TEMPLATE: "tomorrow" })))).toThrow('"tomorrow"');
+});
+
+test("a block that was pasted comes back cell by cell, a hole in it too, in the other unit where asked", () => {
+  const grid = templates.find(({ name }) => name === "grid")!;
+  const values = [
+    [50, null, 68],
+    [null, 41, "n/a"],
+  ];
+  const withBlock = (book: BookDescription): BookDescription => ({
+    ...book,
+    sheets: book.sheets.map((sheet) =>
+      sheet.kind === "free"
+        ? {
+            ...sheet,
+            cells: sheet.cells.map((cell) => (cell.name === "grid_readings" ? { ...cell, value: 50, values } : cell)),
+          }
+        : sheet,
+    ),
+  });
+  const blockOf = (book: BookDescription): FreeCell | undefined =>
+    book.sheets
+      .flatMap((sheet) => (sheet.kind === "free" ? sheet.cells : []))
+      .find(({ name }) => name === "grid_readings");
+  const contents = readContents(marked(withBlock(grid.empty({ units: "F", rows: 6 }))));
+  const same = blockOf(refill(contents).book)!;
+  expect([same.value, same.values, same.size]).toEqual([50, values, { rows: 6, columns: 8 }]);
+  // (50 − 32)/1.8 = 10, (68 − 32)/1.8 = 20, (41 − 32)/1.8 = 5.
+  expect(blockOf(refill(contents, "C").book)!.values).toEqual([
+    [10, null, 20],
+    [null, 5, "n/a"],
+  ]);
 });

@@ -1,10 +1,12 @@
 /** Queues what fills a free sheet of Excel: looks, typed values and names first, formulas when all tables and names stand. */
 /// <reference types="office-js" />
+import type { Cell } from "../../functions/contract.js";
 import type { FreeCell, FreeLook, FreeSheet } from "../../templates/contract.js";
 import { excelFormula } from "../described-formula.js";
 import { isFormula, tableOn } from "../described-table.js";
 import type { TableInfo } from "../port.js";
-import { offer, points, tones, written } from "./fill.js";
+import { lightTones as tones } from "../tones.js";
+import { offer, points, written } from "./fill.js";
 import type { SheetPlan } from "./plan.js";
 
 /** Fill, ink and weight of each look that has one. */
@@ -42,8 +44,10 @@ export function fillFree(sheet: Excel.Worksheet, plan: SheetPlan<FreeSheet>, nam
     if (cell.look === "typed") offer(area, cell.choices);
     // Of cells merged into one the first, as everywhere else; of a block the whole.
     if (cell.name !== undefined) names.add(cell.name, cell.size === undefined ? anchor(sheet, plan, cell) : area);
-    const { value = null } = cell;
-    if (value !== null && !isFormula(value)) anchor(sheet, plan, cell).values = [[written(value)]];
+    const { value = null, values } = cell;
+    if (values !== undefined && values.length > 0)
+      filled(sheet, plan, cell, values).values = values.map((row) => row.map((one) => written(one ?? "")));
+    else if (value !== null && !isFormula(value)) anchor(sheet, plan, cell).values = [[written(value)]];
   }
 }
 
@@ -65,6 +69,16 @@ function areaOf(
   { row, column, size, across = 1 }: FreeCell,
 ): Excel.Range {
   return sheet.getRangeByIndexes(first + row, column, size?.rows ?? 1, size?.columns ?? across);
+}
+
+/** What of a block its values take up. */
+function filled(
+  sheet: Excel.Worksheet,
+  { first }: SheetPlan,
+  { row, column }: FreeCell,
+  values: readonly (readonly Cell[])[],
+): Excel.Range {
+  return sheet.getRangeByIndexes(first + row, column, values.length, values[0]?.length ?? 1);
 }
 
 function anchor(sheet: Excel.Worksheet, { first }: SheetPlan, { row, column }: FreeCell): Excel.Range {

@@ -9,7 +9,7 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 import type { FreeCell, FreeSheet } from "../../templates/contract.js";
-import { lightTones as tones } from "../../pane/tones.js";
+import { lightTones as tones } from "../../host/tones.js";
 import { type Box, type CellPlace, contains } from "./a1.js";
 import { freeBox } from "./free-box.js";
 import type { FreeLayout, SheetLayout } from "./layout.js";
@@ -54,7 +54,8 @@ export function fillFree({ sheet, first }: FreeLayout, writer: SheetWriter): Par
     for (let row = box.startRow; row <= box.endRow; row++)
       for (let column = box.startColumn; column <= box.endColumn; column++) {
         const isFirst = row === box.startRow && column === box.startColumn;
-        writer.put(row, column, isFirst ? cell.value : undefined, style);
+        const value = isFirst ? cell.value : cell.values?.[row - box.startRow]?.[column - box.startColumn];
+        writer.put(row, column, value, style);
         taken.add(`${String(row)} ${String(column)}`);
       }
     if (cell.across !== undefined && cell.across > 1) mergeData.push(box);

@@ -4,8 +4,9 @@ import type { BookDescription, FreeCell, SheetDescription } from "../../template
 import { textOf } from "../../templates/contents.js";
 import { taken } from "../../templates/refill/cells.js";
 import { LeftOut } from "../../templates/refill/left.js";
+import { trimmed, withValues } from "../../templates/refill/sheets.js";
 import type { SheetRange } from "../../host/embedded/grid-access.js";
-import { type Box, contains } from "../book/a1.js";
+import type { Box } from "../book/a1.js";
 import { freeBox } from "../book/free-box.js";
 import {
   type FormLayout,
@@ -106,28 +107,12 @@ function notesOf(notes: NotesLayout, reader: GridReader): SheetDescription {
   return { ...notes.sheet, lines };
 }
 
-/** A block's cells stand behind it one by one, as a description has them. */
 function freeOf({ sheet, first, ...place }: FreeLayout, reader: GridReader): SheetDescription {
-  const layout = { sheet, first, ...place };
-  const blocks = sheet.cells.filter(({ look, size }) => look === "typed" && size !== undefined);
-  const isWithin = (cell: FreeCell): boolean =>
-    blocks.some(
-      (block) => block !== cell && contains(freeBox(block, first), { row: first + cell.row, column: cell.column }),
-    );
-  const cells = sheet.cells.flatMap((cell): FreeCell[] => {
-    if (cell.look !== "typed") return [cell];
-    if (isWithin(cell)) return [];
-    const what = cell.label ?? cell.name ?? "a typed cell";
+  const cells = sheet.cells.map((cell): FreeCell => {
+    if (cell.look !== "typed") return cell;
     const box = cell.size === undefined ? { ...freeBox(cell, first), endColumn: cell.column } : freeBox(cell, first);
-    const values = reader.typed(layout, box, () => what);
-    const plain = { ...cell };
-    for (const own of ["size", "name", "label"] as const) delete plain[own];
-    return values.flatMap((row, r) =>
-      row.flatMap((value, c): FreeCell[] => {
-        if (r === 0 && c === 0) return [{ ...cell, value }];
-        return value === null ? [] : [{ ...plain, row: cell.row + r, column: cell.column + c, value }];
-      }),
-    );
+    const what = cell.label ?? cell.name ?? "a typed cell";
+    return withValues(cell, trimmed(reader.typed({ sheet, first, ...place }, box, () => what)));
   });
   return { ...sheet, cells };
 }

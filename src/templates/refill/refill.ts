@@ -51,11 +51,18 @@ export function refill(contents: BookContents, units?: Units): Refilled {
   return { book: { ...empty, sheets: [...sheets, ...notes] }, template, from, left: left.all };
 }
 
-/** As many as the file's table has from which the template takes its first. */
-function rowsIn({ sheets }: BookDescription, { tables }: BookContents): number {
+/** As many as the file's table, or else the block, has from which the template takes its first. */
+function rowsIn({ sheets }: BookDescription, { tables, names }: BookContents): number {
   const first = sheets.find((sheet) => sheet.kind === "table");
-  const table = first && tables.find(({ name }) => sameName(name, first.tableName));
-  return table === undefined ? 1 : Math.max(1, table.lastRow - table.firstRow + 1);
+  if (first !== undefined) {
+    const table = tables.find(({ name }) => sameName(name, first.tableName));
+    return table === undefined ? 1 : Math.max(1, table.lastRow - table.firstRow + 1);
+  }
+  const block = sheets
+    .flatMap((sheet) => (sheet.kind === "free" ? sheet.cells : []))
+    .find(({ look, size, name }) => look === "typed" && size !== undefined && name !== undefined);
+  const area = block && names.find(({ name }) => sameName(name, block.name!));
+  return area === undefined ? 1 : area.endRow - area.startRow + 1;
 }
 
 /** Sheets that the template does not have; the notes of a book made from another one are kept. */

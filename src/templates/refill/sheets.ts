@@ -1,4 +1,5 @@
 /** Forms and free sheets of a description with what is typed in a file's: by defined name. */
+import type { Cell } from "../../functions/contract.js";
 import type { BookContents, NamedCells, ReadCell } from "../contents.js";
 import type { FormSheet, FreeCell, FreeSheet } from "../contract.js";
 import { isDay, quantityOf, taken } from "./cells.js";
@@ -50,37 +51,55 @@ export function refillFree(
   conversion: Conversion,
   left: LeftOut,
 ): FreeSheet {
-  const cells = sheet.cells.flatMap((cell, at): FreeCell[] => {
-    if (cell.name === undefined || (cell.look !== "typed" && !isFormula(cell.value))) return [cell];
+  const cells = sheet.cells.map((cell, at): FreeCell => {
+    if (cell.name === undefined || (cell.look !== "typed" && !isFormula(cell.value))) return cell;
     const found = cellsNamed(cell.name, contents);
     const what = `${sheet.name}, ${cell.label ?? cell.name}`;
     if (cell.look !== "typed") {
       const anchor = found?.at(0, 0);
       if (anchor?.isWorkedOut === false && anchor.value !== null) left.at(WORKED_OUT, what);
-      return [cell];
+      return cell;
     }
     if (found === undefined) {
       left.at("The file has no such cells: as in a new workbook", what);
-      return [cell];
+      return cell;
     }
     const dayShift = isDay(cell.format) ? contents.dayShift : 0;
     const kind = { quantity: quantityOf(metric.cells[at]?.unit), ...conversion, dayShift };
     const { rows, columns } = cell.size ?? { rows: 1, columns: 1 };
     if (found.rows > rows || found.columns > columns)
       left.at(`Only the first ${rows} × ${columns} cells of a block were taken`, what);
-    const plain = { ...cell };
-    for (const own of ["size", "name", "label"] as const) delete plain[own];
-    const block: FreeCell[] = [];
-    for (let row = 0; row < Math.min(rows, found.rows); row++)
-      for (let column = 0; column < Math.min(columns, found.columns); column++) {
-        const value = taken(found.at(row, column), kind, what, left);
-        if (row === 0 && column === 0) block.push({ ...cell, value });
-        // Behind the block, in whose cells they stand.
-        else if (value !== null) block.push({ ...plain, row: cell.row + row, column: cell.column + column, value });
-      }
-    return block;
+    const values = trimmed(
+      Array.from({ length: Math.min(rows, found.rows) }, (_, row) =>
+        Array.from({ length: Math.min(columns, found.columns) }, (__, column) =>
+          taken(found.at(row, column), kind, what, left),
+        ),
+      ),
+    );
+    return withValues(cell, values);
   });
   return { ...sheet, cells };
+}
+
+/** Without the empty rows and columns behind what stands in it. */
+export function trimmed(values: readonly (readonly Cell[])[]): Cell[][] {
+  const isFilled = (cell: Cell): boolean => cell !== null;
+  const rows = values.reduce((most, row, at) => (row.some(isFilled) ? at + 1 : most), 0);
+  const columns = Math.max(
+    0,
+    ...values.map((row) => row.reduce<number>((most, cell, at) => (isFilled(cell) ? at + 1 : most), 0)),
+  );
+  return values.slice(0, rows).map((row) => row.slice(0, columns));
+}
+
+/** A typed cell, or a block, with what stands in it. */
+export function withValues(cell: FreeCell, values: readonly (readonly Cell[])[]): FreeCell {
+  const rest: { -readonly [Key in keyof FreeCell]: FreeCell[Key] } = { ...cell };
+  delete rest.values;
+  delete rest.value;
+  const [[first = null] = []] = values;
+  if (first !== null) rest.value = first;
+  return cell.size === undefined || values.length === 0 ? rest : { ...rest, values };
 }
 
 interface Named {

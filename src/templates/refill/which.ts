@@ -1,6 +1,6 @@
 /** Which template a workbook is made from: by what it says of itself, else by the tables and names it has. */
 import type { Units } from "../../functions/units.js";
-import type { BookContents } from "../contents.js";
+import { type BookContents, textOf } from "../contents.js";
 import type { BookDescription } from "../contract.js";
 import { type Template, templates } from "../registry.js";
 
@@ -35,10 +35,15 @@ export class NotOurs extends Error {
   }
 }
 
-/** As the workbook says, else by the units above its headers. */
-export function unitsIn({ units, tables }: BookContents): Units {
+/** As the workbook says, else by the units above its headers and behind its named cells. */
+export function unitsIn({ units, tables, names, sheets }: BookContents): Units {
   if (units !== undefined) return units;
-  return tables.some(({ columns }) => columns.some(({ above }) => above.trim() === "°F")) ? "F" : "C";
+  const isF = (text: string): boolean => text.trim() === "°F";
+  const behind = names.some(({ sheet: on, startRow, endColumn }) => {
+    const sheet = sheets.find(({ name }) => sameName(name, on));
+    return sheet !== undefined && isF(textOf(sheet.at(startRow, endColumn + 1).value));
+  });
+  return behind || tables.some(({ columns }) => columns.some(({ above }) => isF(above))) ? "F" : "C";
 }
 
 export function sameName(one: string, other: string): boolean {

@@ -86,7 +86,8 @@ function writtenCells(cell: FreeCell, area: Area, put: SheetBase["put"]): Writte
   const endColumn = cell.across === undefined ? area.endColumn : startColumn + cell.across - 1;
   for (let row = startRow; row <= area.endRow; row++)
     for (let column = startColumn; column <= endColumn; column++)
-      if (row !== startRow || column !== startColumn) written.push({ row, column, style });
+      if (row !== startRow || column !== startColumn)
+        written.push(put(row, column, cell.values?.[row - startRow]?.[column - startColumn], style));
   return written;
 }
 
