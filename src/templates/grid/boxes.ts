@@ -6,7 +6,7 @@ import type { BlockSize } from "./block.js";
 import { DIFFERENCES, type Difference, differenceCells } from "./differences.js";
 import { box, BOX_RESULTS, BOXES, columnOf, rowOf, whole } from "./statistics.js";
 
-const WIDTHS = [230, 92, 130, 92, 92, 84, 92, 84, 84, 92, 92, 92, 110, 250] as const;
+const WIDTHS = [230, 92, 150, 92, 92, 84, 92, 84, 84, 92, 92, 92, 110, 250] as const;
 /** Each box's results as one spill, right of what is printed; the cells of the table show one of them each. */
 const WORKING_AT = WIDTHS.length + 1;
 const WHOLE_AT = 1;

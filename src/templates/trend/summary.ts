@@ -1,5 +1,6 @@
 /** What the visits show together: the slope with its uncertainty, when the limit is reached, which visits differ. */
 import type { FreeCell, FreeSheet } from "../contract.js";
+import { given } from "../route/formula.js";
 import { at, headers, lines, spill } from "../report/free.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 
@@ -64,7 +65,7 @@ export function summarySheet(heading: readonly string[], units: SheetUnits): Fre
       spill(
         VISITS,
         1,
-        `=${list([...["at_load", "u", "change", "change_u"].map((key) => `Visits[${key}]`), "Visits[step]"], '""')}`,
+        `=${list([...["at_load", "u", "change", "change_u"].map((key) => `Visits[${key}]`), "Visits[step]"].map(given), '""')}`,
         5,
         { format: "0.0" },
       ),
