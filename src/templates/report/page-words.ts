@@ -15,8 +15,8 @@ export interface PageWords {
   readonly words: readonly PageWord[];
 }
 
-/** Two blocks, since one formula would be longer than Excel takes. */
-export function pageWords(kind: ReportKind, units: SheetUnits): readonly [PageWords, PageWords] {
+/** Several blocks, since one formula would be longer than Excel takes. */
+export function pageWords(kind: ReportKind, units: SheetUnits): readonly [PageWords, ...PageWords[]] {
   const heads = kind.readings.columns.map((one) => ({ key: `head_${one}`, label: "", shown: constant(one) }));
   const readings = kind.readings.rows.flatMap(({ label, cells }, row) =>
     cells.map((cell, column) => ({
@@ -54,14 +54,10 @@ export function pageWords(kind: ReportKind, units: SheetUnits): readonly [PageWo
   ];
   return [
     { name: "exception_words", words },
+    { name: "exception_numbers", words: [...heads, ...readings] },
     {
-      name: "exception_numbers",
-      words: [
-        ...heads,
-        ...readings,
-        ...facts,
-        { key: "settings", label: "settings used", shown: kind.settings(units) },
-      ],
+      name: "exception_facts",
+      words: [...facts, { key: "settings", label: "settings used", shown: kind.settings(units) }],
     },
   ];
 }
