@@ -1,7 +1,7 @@
 /** Small parts that several ways are made of. */
 import { Button } from "@fluentui/react-components";
 import type { ReactElement, ReactNode } from "react";
-import { gradeBars } from "./tones.js";
+import { gradeBars } from "../host/tones.js";
 
 /** The sentence on top of a way. */
 export function Sentence({ announces, children }: { announces: boolean; children: string }): ReactElement {

@@ -2,7 +2,7 @@
 import type { Cell } from "../functions/contract.js";
 import { isCellError } from "../functions/contract.js";
 import type { RowRecord, SheetInfo, TableInfo } from "../host/port.js";
-import { gradeOf } from "./tones.js";
+import { gradeOf } from "../host/tones.js";
 
 /** Columns that make a table a route. */
 const marks = ["asset_id", "status", "remarks", "grade_found"];

@@ -2,7 +2,7 @@
 import { type Theme as FluentTheme, webDarkTheme, webLightTheme } from "@fluentui/react-components";
 import type { CSSProperties } from "react";
 import type { Theme } from "../host/port.js";
-import { contrastTones, darkTones, lightTones, type Tones } from "./tones.js";
+import { contrastTones, darkTones, lightTones, type Tones } from "../host/tones.js";
 
 const paper = "var(--paper)";
 const ink = "var(--ink)";

@@ -1,6 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import { theme, themeOf } from "../../src/host/excel/theme.js";
-import { contrastTones, darkTones, lightTones } from "../../src/pane/tones.js";
+import { contrastTones, darkTones, lightTones } from "../../src/host/tones.js";
 import { describeInBrowser } from "../support/browser.js";
 import { ExcelPane } from "../support/excel-pane.js";
 

@@ -5,8 +5,6 @@ import type { WrittenBook, WrittenSheet } from "../../src/host/file/write/model.
 import { pictureSize } from "../../src/host/file/write/drawing.js";
 import { packBook } from "../../src/host/file/write/package.js";
 import { blankSheet } from "../../src/host/file/write/sheet-base.js";
-import { looks } from "../../src/host/file/write/looks.js";
-import { lightTones } from "../../src/pane/tones.js";
 import { newRoute } from "../../src/templates/new.js";
 import { demoRoute } from "../../src/templates/route/demo/route.js";
 import { jpegHead, png } from "../support/picture.js";
@@ -63,11 +61,6 @@ test("limits of what is typed stop, choices ask, what is worked out cannot be ty
   const [protection] = all(job, "sheetProtection");
   expect(protection!.attributes).toMatchObject({ sheet: "1" });
   expect(Object.keys(protection!.attributes)).not.toContain("password");
-});
-
-test("the colours are the page's", () => {
-  const { ink, muted, accent, line, input, computed, paper, grades } = lightTones;
-  expect(looks).toMatchObject({ ink, muted, accent, line, input, computed, paper, grades });
 });
 
 const sheet: WrittenSheet = {

@@ -5,9 +5,9 @@ import type { ColumnDescription, FormSheet, NotesSheet, TableSheet } from "../..
 import type { TableInfo } from "../port.js";
 import { excelFormula } from "../described-formula.js";
 import { isFormula, tableOn } from "../described-table.js";
+import { lightTones as tones } from "../tones.js";
 import type { SheetPlan } from "./plan.js";
 
-export const tones = { ink: "#1d2430", muted: "#5b6472", accent: "#0b5c63", input: "#eef4f1", computed: "#f4f1ea" };
 /** Pixels of a description in the points that Excel takes. */
 export const points = 0.75;
 

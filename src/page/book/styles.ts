@@ -8,7 +8,7 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 import type { ColumnDescription } from "../../templates/contract.js";
-import { lightTones as tones } from "../../pane/tones.js";
+import { lightTones as tones } from "../../host/tones.js";
 
 const text = (rgb: string, size = 10): IStyleData => ({ ff: "Arial", fs: size, cl: { rgb }, vt: VerticalAlign.MIDDLE });
 const bold = BooleanNumber.TRUE;

@@ -1,7 +1,7 @@
 /** The typed part of each table sheet as a table of the grid's table plugin. */
 import type { IResources } from "@univerjs/core";
 import { type BookLayout, tableSheets } from "./layout.js";
-import { lightTones } from "../../pane/tones.js";
+import { lightTones } from "../../host/tones.js";
 
 /** A table style that paints nothing but its buttons: the described cells carry their own looks. */
 export const calmTable = {

@@ -19,7 +19,7 @@ import { columnAt, type ColumnPlace, formColumns } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
 import { bookStyle } from "../book/styles.js";
-import { darkTones, gradeBars, gradeOf, lightTones, type Tones } from "../../pane/tones.js";
+import { darkTones, gradeBars, gradeOf, lightTones, type Tones } from "../../host/tones.js";
 
 export interface Tints {
   setDark(dark: boolean): void;

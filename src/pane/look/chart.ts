@@ -1,6 +1,6 @@
 /** One axis of the picture: a line an exception, its dot over the bands of the criteria, its uncertainty as a bar. */
 import * as Plot from "@observablehq/plot";
-import { gradeBars, type Tones } from "../tones.js";
+import { gradeBars, type Tones } from "../../host/tones.js";
 import type { Band } from "./bands.js";
 import { type Axis, perCent, type Point, valueInWords } from "./points.js";
 

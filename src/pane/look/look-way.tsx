@@ -5,7 +5,7 @@ import { unitOf } from "../../functions/units.js";
 import { Line, Next, Note, Sentence } from "../parts.js";
 import { numberOf } from "../route.js";
 import { tonesOf } from "../theme.js";
-import type { Tones } from "../tones.js";
+import type { Tones } from "../../host/tones.js";
 import type { PaneTools } from "../tools.js";
 import { count } from "../words.js";
 import { bandsOf, criteriaOf } from "./bands.js";

@@ -2,7 +2,7 @@
 import { Button } from "@fluentui/react-components";
 import { type ReactElement, useEffect, useMemo, useRef } from "react";
 import { Grade } from "../parts.js";
-import type { Tones } from "../tones.js";
+import type { Tones } from "../../host/tones.js";
 import { useWidth } from "../wide.js";
 import type { Band } from "./bands.js";
 import { chart } from "./chart.js";

@@ -1,7 +1,7 @@
 /** What the picture shows: each exception with what it was graded by; similar, air and limit never on one axis, nor are views. */
 import type { RowRecord, TableContent } from "../../host/port.js";
 import { foundGrade, isFilled, nameOf, numberOf, words } from "../route.js";
-import { gradeOf } from "../tones.js";
+import { gradeOf } from "../../host/tones.js";
 
 export const axes = ["similar", "air", "limit", "indirect", "baseline"] as const;
 export type Axis = (typeof axes)[number];

@@ -1,27 +1,13 @@
 /** How a written workbook looks: the page's light tones, in what Excel calls formats. */
 import type { ColumnDescription } from "../../../templates/contract.js";
+import { gradeBars, lightTones } from "../../tones.js";
 import type { CellStyle, Conditional } from "./model.js";
 
 export const looks = {
-  paper: "#fbfaf7",
-  ink: "#1d2430",
-  muted: "#5b6472",
-  accent: "#0b5c63",
-  line: "#c9c5bb",
+  ...lightTones,
   /** Between cells. */
   hairline: "#e9e5da",
-  input: "#eef4f1",
-  computed: "#f4f1ea",
-  grades: [
-    { fill: "#f3e3bd", ink: "#1d2430" },
-    { fill: "#e0a96d", ink: "#1d2430" },
-    { fill: "#a4502f", ink: "#fbfaf7" },
-    { fill: "#541f3f", ink: "#fbfaf7" },
-  ],
 } as const;
-
-/** One bar more a grade, from grade 0 on, so that a grade reads without colour. */
-const BARS = ["–", "▁", "▂", "▄", "█"] as const;
 
 const between = { weight: "thin", colour: looks.hairline } as const;
 const cellBorder = { left: between, right: between, bottom: between } as const;
@@ -101,7 +87,7 @@ export function field(format: string | undefined, computed: boolean, isNumber: b
 }
 
 /** The looks of grades 0 to 4: bars, then a fill; the cell's own words say the number. */
-export const gradeLooks: readonly Conditional["look"][] = BARS.map((bar, grade) => {
+export const gradeLooks: readonly Conditional["look"][] = gradeBars.map((bar, grade) => {
   const format = `"${bar} "General;"${bar} "General;"${bar} "General;"${bar} "@`;
   const tone = looks.grades[grade - 1];
   return tone === undefined ? { format } : { format, fill: tone.fill, colour: tone.ink };

@@ -1,4 +1,4 @@
-/** Our colours as grid, pictures and pane use them; the page's frame takes them from styles/tokens.css. */
+/** Our colours as sheets in every host, pictures and the pane use them; the page's frame takes them from pane/styles/tokens.css. */
 
 export interface Tone {
   readonly fill: string;
