@@ -40,7 +40,11 @@ export async function pictures(
   try {
     const { bytes, mode } = contents(file);
     // What is saved may be older than what is typed: a picture must not go where its number no longer stands.
-    const recalculated = await recalculateFile(bytes, specs, { codec: CODEC, isListed: (status) => status === "kept" });
+    const recalculated = await recalculateFile(bytes, specs, {
+      all: true,
+      codec: CODEC,
+      isListed: (status) => status === "kept",
+    });
     const book = loadBook(recalculated.bytes, CODEC);
     const boxes = readBoxes(book);
     if (boxes.length === 0)

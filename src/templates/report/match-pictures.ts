@@ -69,14 +69,14 @@ function matchOne({ shown, kind }: Wanted, names: readonly FileName[]): Matched 
       outcome: "missing",
       files: [],
       why: `"${shown}" is no image number`,
-      todo: `type one into ${column} of its row`,
+      todo: `type one into the column ${column} of its row`,
     };
   if (/[,;&+/]|\d\s+\d/.test(asked.stem))
     return {
       outcome: "doubtful",
       files: [],
       why: `"${shown}" names more than one image`,
-      todo: `leave the one to be printed in ${column}`,
+      todo: `leave the one to be printed in the column ${column}`,
     };
   const fits = fitting(asked, shown, names);
   if (fits.length > 0) return one(fits, shown);
@@ -87,13 +87,13 @@ function matchOne({ shown, kind }: Wanted, names: readonly FileName[]): Matched 
       outcome: "missing",
       files: [],
       why: `no file of this folder has the number ${number} in its name`,
-      todo: `copy the picture into the folder, or correct ${column}`,
+      todo: `copy the picture into the folder, or correct the column ${column}`,
     };
   return {
     outcome: "doubtful",
     files: partly,
     why: `only a part of the name fits "${shown}"`,
-    todo: `if it is the one, type its whole name into ${column}`,
+    todo: `if it is the one, type its whole name into the column ${column}`,
   };
 }
 

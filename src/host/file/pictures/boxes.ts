@@ -23,9 +23,16 @@ export function readBoxes({ pack, facts, sheets }: LoadedBook): FileBox[] {
         },
       });
     }
-  return boxesIn(facts.definedNames).flatMap((box) => {
-    const sheet = sheets.find(({ name, isWorksheet }) => isWorksheet && name === box.sheet);
-    if (sheet === undefined) return [];
+  const order = new Map(sheets.map(({ name }, at) => [name, at]));
+  const inOrder = boxesIn(facts.definedNames).sort(
+    (a, b) =>
+      (order.get(a.sheet) ?? 0) - (order.get(b.sheet) ?? 0) ||
+      a.area.startRow - b.area.startRow ||
+      a.area.startColumn - b.area.startColumn,
+  );
+  return inOrder.flatMap((box) => {
+    const sheet = sheets[order.get(box.sheet) ?? -1];
+    if (sheet?.isWorksheet !== true) return [];
     const value = sheet.cells.get(keyOf(box.numberAt.row, box.numberAt.column))?.value ?? null;
     return [{ ...box, shown: textOf(value), held: held.get(box.key) }];
   });
