@@ -3,9 +3,11 @@
  * line is taken as it stands; --to FOLDER writes them elsewhere.
  */
 import { spawnSync } from "node:child_process";
-import { rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import path from "node:path";
 import { parseArgs } from "node:util";
+import { standIn } from "./demo-pictures.mjs";
 import { withBuildLock } from "./freshness.mjs";
 import { build } from "./make.mjs";
 import { inRoot } from "./paths.mjs";
@@ -19,6 +21,25 @@ function workbooksOf(cli) {
   return [...names.map((name) => [`${name}.xlsx`, [name]]), ["route-F.xlsx", ["route", "--units", "F"]]];
 }
 
+/** Pictures for the boxes of a demo: drawn after the numbers that they ask for, and placed by the command itself. */
+function placePictures(cli, file) {
+  const folder = mkdtempSync(path.join(tmpdir(), "greybody-pictures-"));
+  try {
+    const report = path.join(folder, "report.json");
+    const run = (...args) =>
+      spawnSync(process.execPath, [cli, "pictures", file, folder, ...args], { encoding: "utf8" });
+    run("--report", report);
+    for (const { kind, shown } of JSON.parse(readFileSync(report, "utf8")).boxes) {
+      const picture = standIn(kind, shown);
+      if (picture !== undefined) writeFileSync(path.join(folder, `${shown}.png`), picture);
+    }
+    const { status, stdout, stderr } = run("--in-place");
+    if (status !== 0) throw new Error(`${path.basename(file)} has not all of its pictures: ${stdout}${stderr}`);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
 const { values } = parseArgs({ options: { to: { type: "string" }, built: { type: "boolean", default: false } } });
 const folder = values.to ?? inRoot("workbooks");
 try {
@@ -30,6 +51,7 @@ try {
       stdio: "inherit",
     });
     if (status !== 0) throw new Error(`${name} was not made`);
+    if (/^demo-.*route\.xlsx$/.test(name)) placePictures(inRoot("dist/cli.js"), file);
   }
 } catch (error) {
   console.error(`The workbooks could not be made: ${error.message}`);
