@@ -54,6 +54,14 @@ async function typeDown(page: OpenPage, texts: readonly string[]): Promise<void>
   await page.settled();
 }
 
+/** From one sheet to another by the keys, then to its first cell. */
+async function toSheet(page: OpenPage, from: string, to: string): Promise<void> {
+  const sheets = await page.page.evaluate(() => globalThis.greybody!.sheets());
+  const steps = sheets.indexOf(to) - sheets.indexOf(from);
+  await pressed(page, steps > 0 ? "Control+PageDown" : "Control+PageUp", Math.abs(steps));
+  await page.press("Control+Home");
+}
+
 async function pressed(page: OpenPage, key: string, times: number): Promise<void> {
   for (let time = 0; time < times; time++) await page.page.keyboard.press(key);
 }
@@ -114,7 +122,7 @@ describeInBrowser("A new route in °F, without a mouse", () => {
 
   test("its assets, surface and job are typed", async () => {
     await intoGrid(page);
-    await page.press("Control+PageDown", "Control+PageDown", "Control+Home");
+    await toSheet(page, "Route", "Assets");
     expect(await chosen(page)).toMatch(/^A\d+ · asset_id/);
     await typeDown(page, assets);
     await page.press("Control+Home");
@@ -125,17 +133,18 @@ describeInBrowser("A new route in °F, without a mouse", () => {
       assets.map(() => "tape"),
     );
     expect(await page.table("AssetList")).toMatchObject({ last: (await page.table("AssetList")).first + 9 });
-    await page.press("Control+PageDown", "Control+PageDown", "Control+Home");
+    await toSheet(page, "Assets", "Surfaces");
     await typeRow(page, ["tape", "0.95"]);
     await page.settled();
-    await page.press("Control+PageUp", "Control+PageUp", "Control+PageUp", "Control+Home", "ArrowRight");
+    await toSheet(page, "Surfaces", "Job");
+    await page.press("ArrowRight");
     for (let line = 0; line < 70 && !(await chosen(page)).includes("Reflected, indoors"); line++)
       await page.page.keyboard.press("ArrowDown");
     await typeDown(page, ["72"]);
   });
 
   test("ten rows are typed, forty are pasted, and all of them are worked out", async () => {
-    await page.press("Control+PageUp", "Control+Home");
+    await toSheet(page, "Job", "Route");
     const { first, last } = await page.table("Readings");
     expect(await chosen(page)).toMatch(new RegExp(`^A${first} · asset_id`));
     for (const [index, asset] of assets.entries()) await typeRow(page, readingRow(asset, index < 2));
