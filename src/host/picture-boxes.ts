@@ -3,6 +3,7 @@
  * picture's number, so that both move with the rows that a person inserts above them.
  */
 import type { PictureBox } from "../templates/contract.js";
+import { columnLetters } from "./embedded/structured.js";
 import { parseReference, type RangeReference } from "./reference.js";
 
 export interface BoxPlace {
@@ -21,6 +22,15 @@ const KINDS = ["thermogram", "photo"] as const;
 export function boxName({ key, kind }: Pick<PictureBox, "key" | "kind">): string {
   const plain = key.replaceAll(/[^\p{L}\p{N}]+/gu, "_");
   return PREFIX + (plain.endsWith(kind) ? plain : `${plain}_${kind}`);
+}
+
+/** What the name of a box means: its cells, and the cell of its number. @param first the sheet's row of the description's row 0 */
+export function boxFormula(box: PictureBox, sheet: string, first: number): string {
+  const { row, column, rows, columns, numberAt } = box;
+  const corner = (r: number, c: number): string => `$${columnLetters(c)}$${first + r + 1}`;
+  const prefix = `'${sheet.replaceAll("'", "''")}'!`;
+  const last = corner(row + rows - 1, column + columns - 1);
+  return `${prefix}${corner(row, column)}:${last},${prefix}${corner(numberAt.row, numberAt.column)}`;
 }
 
 /** Of a workbook's names those that mean boxes; what has lost its cells (#REF!) is none any more. */

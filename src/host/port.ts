@@ -9,6 +9,7 @@
 import type { Cell, Grid } from "../functions/contract.js";
 import type { Units } from "../functions/units.js";
 import type { BookDescription } from "../templates/contract.js";
+import type { PlainPicture } from "./picture-jpeg.js";
 
 export type Result<T> = { readonly ok: true; readonly value: T } | Refusal;
 
@@ -135,6 +136,25 @@ export interface FoldedColumns {
 /** "contrast": light on black, with lines for every edge. */
 export type Theme = "light" | "dark" | "contrast";
 
+/** A box for a picture, and what stands there now. */
+export interface PictureBoxInfo {
+  readonly key: string;
+  readonly kind: "thermogram" | "photo";
+  /** Its upper left cell. */
+  readonly at: CellAt;
+  /** The image number or name that it shows; "" where it is not used. */
+  readonly shown: string;
+  /** What the picture shows that was put there before. */
+  readonly held: string | undefined;
+}
+
+export interface PlacedPicture {
+  readonly key: string;
+  readonly shown: string;
+  /** A file with nothing in it but its pixels. */
+  readonly picture: PlainPicture;
+}
+
 /** Ends a subscription. */
 export type Stop = () => void;
 
@@ -195,4 +215,8 @@ export interface HostPort {
   /** Enters every formula of ours again (they were opened before the functions were there); tells how many. */
   readonly enterAgain: () => Promise<Result<number>>;
   readonly undo: () => Promise<Result<void>>;
+  /** The boxes for pictures that the workbook has, in the order of its sheets. */
+  readonly pictureBoxes: () => Promise<Result<readonly PictureBoxInfo[]>>;
+  /** Places pictures in their boxes; ours that stood there before are gone but for those of the boxes named by `keeps`. Tells how many stand now. */
+  readonly placePictures: (pictures: readonly PlacedPicture[], keeps: ReadonlySet<string>) => Promise<Result<number>>;
 }

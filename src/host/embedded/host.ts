@@ -8,6 +8,10 @@ import type { GridAccess, SheetRange } from "./grid-access.js";
 import { columnLetters } from "./structured.js";
 import { readFormula } from "./syntax.js";
 
+/** The open-source drawing layer of the grid would be six packages more. */
+const NO_PICTURES =
+  "The page shows no pictures yet: save the workbook, then `greybody pictures ROUTE.xlsx FOLDER -o OUT.xlsx` puts them into the file, or this pane does in Excel.";
+
 /** More than any sheet of ours, and still read in a moment. */
 const MOST_CELLS = 2_000_000;
 
@@ -86,6 +90,8 @@ export function embeddedHost(grid: GridAccess): HostPort {
       answer(async () =>
         (await grid.undo()) ? done(undefined) : refused("missing", "There is nothing that could be undone."),
       ),
+    pictureBoxes: () => Promise.resolve(refused("unable", NO_PICTURES)),
+    placePictures: () => Promise.resolve(refused("unable", NO_PICTURES)),
   };
 }
 

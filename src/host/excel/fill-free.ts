@@ -4,6 +4,7 @@ import type { Cell } from "../../functions/contract.js";
 import type { FreeCell, FreeLook, FreeSheet } from "../../templates/contract.js";
 import { excelFormula } from "../described-formula.js";
 import { isFormula, tableOn } from "../described-table.js";
+import { boxFormula, boxName } from "../picture-boxes.js";
 import type { TableInfo } from "../port.js";
 import { lightTones as tones } from "../tones.js";
 import { offer, points, written } from "./fill.js";
@@ -49,6 +50,8 @@ export function fillFree(sheet: Excel.Worksheet, plan: SheetPlan<FreeSheet>, nam
       filled(sheet, plan, cell, values).values = values.map((row) => row.map((one) => written(one ?? "")));
     else if (value !== null && !isFormula(value)) anchor(sheet, plan, cell).values = [[written(value)]];
   }
+  for (const box of plan.sheet.pictures ?? [])
+    names.add(boxName(box), `=${boxFormula(box, plan.name, plan.first)}`).visible = false;
 }
 
 export function fillFreeFormulas(

@@ -15,6 +15,7 @@ import { excelFormula } from "../described-formula.js";
 import { makeBook } from "./make-book.js";
 import type { KeptMessages } from "./messages.js";
 import { onExcel } from "./events.js";
+import { loadBoxes, placePictures } from "./pictures.js";
 import { loadTables } from "./tables.js";
 import { onTheme, theme } from "./theme.js";
 
@@ -94,6 +95,8 @@ export function excelHost(kept: KeptMessages, blankErrors: boolean): HostPort {
     insertFormula: (formula, options) => answer((context) => insert(context, formula, options)),
     fold: (hide) => answer((context) => fold(context, hide)),
     enterAgain: () => answer(enterAgain),
+    pictureBoxes: () => answer(async (context) => (await loadBoxes(context)).map(({ info }) => info)),
+    placePictures: (pictures, keeps) => answer((context) => placePictures(context, pictures, keeps)),
     undo: () =>
       Promise.resolve(refused("unable", "In Excel a step is taken back by Ctrl+Z, on a Mac Command+Z, in the sheet.")),
   };

@@ -5,6 +5,7 @@ import { Sentence } from "../parts.js";
 import type { PaneTools } from "../tools.js";
 import { routeTemplateOf } from "./next-route.js";
 import { NextRouteForm } from "./next-route-form.js";
+import { PicturesForm } from "./pictures-form.js";
 import { NewSheetsForm } from "./new-sheets.js";
 import { startSentence } from "./sentence.js";
 
@@ -15,6 +16,7 @@ export function StartWay({ tools }: { tools: PaneTools }): ReactElement {
       <Sentence announces={tools.announces}>{startSentence(tools.book)}</Sentence>
       <NewSheetsForm tools={tools} />
       {template === undefined ? null : <NextRouteForm tools={tools} template={template} />}
+      {template === undefined ? null : <PicturesForm tools={tools} />}
       <Cautions />
     </>
   );

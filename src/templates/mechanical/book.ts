@@ -11,6 +11,8 @@ import type { Computed } from "../route/columns.js";
 import { fromAssets } from "../route/formula.js";
 import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "../route/last-time.js";
 import { SURFACE_COLUMNS, WINDOW_COLUMNS, type Surface, type WindowEntry } from "../route/lists.js";
+import { planSheet } from "../route/plan.js";
+import type { PlannedView } from "../route/plan-typed.js";
 import { settingsColumns } from "../route/settings.js";
 import { type SheetUnits, sheetUnits } from "../route/sheet-units.js";
 import { ARITHMETIC, cautionsSheet, tableSheet } from "../route/sheets.js";
@@ -29,6 +31,7 @@ export interface MechanicalRoute {
   readonly surfaces: readonly Surface[];
   readonly rows: readonly PointReading[];
   readonly followUp?: readonly FollowUp[];
+  readonly plan?: readonly PlannedView[];
   readonly units: Units;
 }
 
@@ -60,6 +63,7 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
       route.job,
       units,
     ),
+    planSheet("mechanical", route.plan ?? [], units),
     tableSheet(
       "Assets",
       "AssetList",

@@ -16,6 +16,8 @@ import { jobSheet, type JobValues } from "./job.js";
 import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surface, type WindowEntry } from "./lists.js";
 import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "./last-time.js";
 import { COMPARED_AT, loadColumns } from "./load.js";
+import { planSheet } from "./plan.js";
+import type { PlannedView } from "./plan-typed.js";
 import { settingsColumns } from "./settings.js";
 import { type SheetUnits, sheetUnits } from "./sheet-units.js";
 import { ARITHMETIC, cautionsSheet, tableSheet } from "./sheets.js";
@@ -32,6 +34,7 @@ export interface Route {
   readonly surfaces: readonly Surface[];
   readonly rows: readonly Reading[];
   readonly followUp?: readonly FollowUp[];
+  readonly plan?: readonly PlannedView[];
   readonly units: Units;
 }
 
@@ -70,6 +73,7 @@ export function routeBook(route: Route): BookDescription {
         route.job,
         units,
       ),
+      planSheet("electrical", route.plan ?? [], units),
       tableSheet(
         "Assets",
         "AssetList",

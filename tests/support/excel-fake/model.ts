@@ -20,7 +20,21 @@ export interface TableModel {
   box: Box;
 }
 
+export interface ShapeModel {
+  name: string;
+  altTextDescription: string;
+  left: number;
+  top: number;
+  width: number;
+  height: number;
+  rotation: number;
+  lockAspectRatio: boolean;
+  placement: string;
+  readonly image: string;
+}
+
 export class SheetModel {
+  shapes: ShapeModel[] = [];
   readonly inputs = new Map<string, Value>();
   readonly values = new Map<string, Value>();
   /** Where the formula stands that spilled into a cell. */
@@ -66,6 +80,8 @@ export class BookModel {
   sheets: SheetModel[] = [];
   tables: TableModel[] = [];
   readonly names = new Map<string, Box>();
+  /** Names that mean a formula, no cells of a single range. */
+  readonly formulas = new Map<string, { formula: string; visible: boolean }>();
   readonly settings = new Map<string, unknown>();
   active: { sheet: SheetModel; row: number; column: number };
 

@@ -1,7 +1,16 @@
 /** As much of Excel's workbook as src/host/excel asks for: objects of client.ts over the cells of model.ts. */
 import { parseReference } from "../../../src/host/reference.js";
 import { client, ExcelError, looks, type Client, type Queue } from "./client.js";
-import { checkFormula, letter, SheetModel, type BookModel, type Box, type TableModel, type Value } from "./model.js";
+import {
+  checkFormula,
+  letter,
+  SheetModel,
+  type BookModel,
+  type Box,
+  type ShapeModel,
+  type TableModel,
+  type Value,
+} from "./model.js";
 
 type Listener = () => unknown;
 export type Events = Record<"selection" | "activated" | "calculated", Set<Listener>>;
@@ -38,15 +47,45 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
     tables: client(queue, { target: () => model.tables, items: (tables) => tables.map((one) => table(() => one)) }),
     names: client(queue, {
       target: () => model.names,
-      items: (names) =>
-        [...names].map(([name, box]) =>
+      items: (names) => [
+        ...[...names].map(([name, box]) =>
           client(queue, {
             target: () => box,
-            get: { name: () => name, type: () => "Range", visible: () => true, value: (at) => `=${address(at, true)}` },
+            get: {
+              name: () => name,
+              type: () => "Range",
+              visible: () => true,
+              value: (at) => `=${address(at, true)}`,
+              formula: (at) => `=${address(at, true)}`,
+            },
           }),
         ),
+        ...[...model.formulas].map(([name, named]) =>
+          client(queue, {
+            target: () => named,
+            get: {
+              name: () => name,
+              type: () => "Range",
+              visible: ({ visible }) => visible,
+              value: ({ formula }) => formula,
+              formula: ({ formula }) => formula,
+            },
+          }),
+        ),
+      ],
       members: {
-        add: (name: string, at: BoxClient) => queue.push(() => model.names.set(name, at[boxOf]()!)),
+        add: (name: string, at: BoxClient | string) => {
+          if (typeof at !== "string") {
+            queue.push(() => model.names.set(name, at[boxOf]()!));
+            return undefined;
+          }
+          const named = { formula: at, visible: true };
+          queue.push(() => model.formulas.set(name, named));
+          return client(queue, {
+            target: () => named,
+            set: { visible: (one, visible: boolean) => (one.visible = visible) },
+          });
+        },
       },
     }),
     settings: {
@@ -83,6 +122,17 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
             return table(() => made);
           },
         },
+        shapes: client(queue, {
+          target: () => found(target()).shapes,
+          items: (shapes) => shapes.map((one) => shape(() => one, found(target()))),
+          members: {
+            addImage: (image: string) => {
+              const made: ShapeModel = { ...NEW_SHAPE, image };
+              queue.push(() => found(target()).shapes.push(made));
+              return shape(() => made, undefined);
+            },
+          },
+        }),
         freezePanes: { freezeAt: () => undefined },
         activate: () => {
           queue.push(() => {
@@ -93,6 +143,27 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
           queue.push(() => {
             model.sheets = model.sheets.filter((sheet) => sheet !== target());
             model.tables = model.tables.filter(({ box }) => box.sheet !== target());
+          });
+        },
+      },
+    });
+  }
+
+  function shape(target: () => ShapeModel, sheet: SheetModel | undefined): Client {
+    const set = Object.fromEntries(
+      Object.keys(NEW_SHAPE).map((key) => [
+        key,
+        (one: ShapeModel, given: never) => Object.assign(one, { [key]: given }),
+      ]),
+    );
+    return client(queue, {
+      target,
+      get: { name: ({ name }) => name },
+      set,
+      members: {
+        delete: () => {
+          queue.push(() => {
+            if (sheet !== undefined) sheet.shapes = sheet.shapes.filter((one) => one !== target());
           });
         },
       },
@@ -150,6 +221,11 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
         rowCount: ({ rows }) => rows,
         columnCount: ({ columns }) => columns,
         columnHidden: ({ sheet, column }) => sheet.hidden.has(column),
+        // Columns of 48 points and rows of 15, as a new workbook has them.
+        left: ({ column }) => column * 48,
+        top: ({ row }) => row * 15,
+        width: ({ columns }) => columns * 48,
+        height: ({ rows }) => rows * 15,
       },
       set: {
         values: enter,
@@ -192,6 +268,18 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
     });
   }
 }
+
+const NEW_SHAPE = {
+  name: "Picture 1",
+  altTextDescription: "",
+  left: 0,
+  top: 0,
+  width: 1,
+  height: 1,
+  rotation: 0,
+  lockAspectRatio: true,
+  placement: "TwoCell",
+};
 
 const boxOf = Symbol("box");
 interface BoxClient {

@@ -22,9 +22,9 @@ export interface Consequence {
 }
 
 /** Half-widths where a report says nothing of them: emissivity of what is known well and less well, reflected temperature. */
-const KNOWN_WELL = { from: 0.9, half: 0.02 };
-const KNOWN_LESS = 0.05;
-const REFLECTED_HALF = 3;
+export const KNOWN_WELL = { from: 0.9, half: 0.02 };
+export const KNOWN_LESS = 0.05;
+export const REFLECTED_HALF = 3;
 const COVERAGE = 0.95;
 
 /** @param stated the stated grade in our numbering, where the report states one */

@@ -1,7 +1,7 @@
 /** A described free sheet: cells where they are put, blocks to paste into, spills that may grow, boxes for pictures. */
 import type { FreeCell, FreePrint, FreeSheet, PictureBox } from "../../../templates/contract.js";
 import { isFormula } from "../../described-table.js";
-import { boxName } from "../../picture-boxes.js";
+import { boxFormula, boxName } from "../../picture-boxes.js";
 import * as look from "./looks.js";
 import type {
   Area,
@@ -47,7 +47,7 @@ export function freeSheet(sheet: FreeSheet, { put, headings, paper }: SheetBase,
   const taken = new Set(cells.map(({ row, column }) => `${row} ${column}`));
   for (const box of sheet.pictures ?? []) {
     cells.push(...boxCells(box, first, taken));
-    names.push(boxNamed(box, first, prefix));
+    names.push({ name: boxName(box), formula: boxFormula(box, sheet.name, first), hidden: true });
   }
   const heights = Object.entries(sheet.heights ?? {}).map(([row, height]) => [first + Number(row), height] as const);
   return {
@@ -154,14 +154,6 @@ function boxArea({ row, column, rows, columns }: PictureBox, first: number): Are
     startColumn: column,
     endColumn: column + columns - 1,
   };
-}
-
-/** By which the box is found again when there are pictures for it. */
-function boxNamed(box: PictureBox, first: number, prefix: string): WrittenName {
-  const { row, column } = box.numberAt;
-  const number = { startRow: first + row, endRow: first + row, startColumn: column, endColumn: column };
-  const formula = [boxArea(box, first), number].map((area) => prefix + fixedAreaName(area)).join(",");
-  return { name: boxName(box), formula, hidden: true };
 }
 
 function pictureOf(box: PictureBox, first: number): WrittenSheet["pictures"] {

@@ -4,6 +4,7 @@ import type { BookDescription } from "../../contract.js";
 import type { FollowUp } from "../../report/follow-up-typed.js";
 import { day } from "../../route/demo/moments.js";
 import type { Surface } from "../../route/lists.js";
+import type { PlannedView } from "../../route/plan-typed.js";
 import { mechanicalBook } from "../book.js";
 import type { MechanicalJob } from "../job.js";
 import { points } from "./points.js";
@@ -89,6 +90,34 @@ const followUp: readonly FollowUp[] = [
   },
 ];
 
+const plan: readonly PlannedView[] = [
+  {
+    what: "Drive end bearings of the raw water pumps, guards on",
+    over: "similar",
+    target_size: 60,
+    emissivity: 0.93,
+    expected_temp: 55,
+    expected_rise: 12,
+  },
+  {
+    what: "The same bearings against their own baseline",
+    over: "baseline",
+    target_size: 60,
+    emissivity: 0.93,
+    expected_temp: 55,
+    expected_rise: 8,
+  },
+  {
+    what: "Coupling through the mesh of its guard",
+    over: "similar",
+    distance: 2.5,
+    target_size: 8,
+    emissivity: 0.93,
+    expected_temp: 60,
+    expected_rise: 15,
+  },
+];
+
 export function demoMechanicalRoute(units: Units = "C"): BookDescription {
   return mechanicalBook({
     title: "Mechanical route, demo",
@@ -99,6 +128,7 @@ export function demoMechanicalRoute(units: Units = "C"): BookDescription {
     surfaces,
     rows: readings,
     followUp,
+    plan,
     units,
   });
 }

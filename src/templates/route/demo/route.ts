@@ -4,6 +4,7 @@ import type { BookDescription } from "../../contract.js";
 import { routeBook } from "../book.js";
 import { assets } from "./assets.js";
 import { followUp } from "./follow-up.js";
+import { plan } from "./plan.js";
 import { job, surfaces, windows } from "./plant.js";
 import { readings } from "./readings.js";
 
@@ -17,6 +18,7 @@ export function demoRoute(units: Units = "C"): BookDescription {
     surfaces,
     rows: readings,
     followUp,
+    plan,
     units,
   });
 }

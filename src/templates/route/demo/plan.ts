@@ -1,0 +1,61 @@
+/** What the thermographer of the invented dairy planned before the morning: what can be read, and from where. */
+import type { PlannedView } from "../plan-typed.js";
+
+export const plan: readonly PlannedView[] = [
+  {
+    what: "Lugs of the main board, covers opened",
+    over: "similar",
+    target_size: 20,
+    emissivity: 0.95,
+    expected_temp: 55,
+    expected_rise: 12,
+    similar_is: "on the same surface",
+  },
+  {
+    what: "Lugs of the main board, small ones",
+    over: "similar",
+    target_size: 5,
+    emissivity: 0.93,
+    expected_temp: 48,
+    expected_rise: 6,
+  },
+  {
+    what: "Cubicle C1 from behind, through window W1",
+    over: "similar",
+    distance: 0.8,
+    target_size: 40,
+    emissivity: 0.94,
+    window_transmission: 0.72,
+    window_temp: 19,
+    window_reflectance: 0.05,
+    window_half: 0.03,
+    expected_temp: 50,
+    expected_rise: 15,
+  },
+  {
+    what: "Bushing clamps of the transformer, from the fence",
+    over: "similar",
+    distance: 9,
+    target_size: 25,
+    emissivity: 0.9,
+    reflected: -12,
+    expected_temp: 45,
+    expected_rise: 20,
+  },
+  {
+    what: "Pump motor's feeder, nothing alike beside it",
+    over: "ambient",
+    target_size: 15,
+    emissivity: 0.95,
+    expected_temp: 30,
+    expected_rise: 3,
+  },
+  {
+    what: "Tinned bars behind the covers",
+    over: "similar",
+    target_size: 30,
+    emissivity: 0.15,
+    expected_temp: 50,
+    expected_rise: 15,
+  },
+];
