@@ -1,9 +1,9 @@
 /** As much of Excel's workbook as src/host/excel asks for: objects of client.ts over the cells of model.ts. */
 import { parseReference } from "../../../src/host/reference.js";
+import { address, type BoxClient, boxOf, found, usedOf } from "./boxes.js";
 import { client, ExcelError, looks, type Client, type Queue } from "./client.js";
 import {
   checkFormula,
-  letter,
   SheetModel,
   type BookModel,
   type Box,
@@ -11,6 +11,7 @@ import {
   type TableModel,
   type Value,
 } from "./model.js";
+import { NEW_SHAPE, shapeClient } from "./shapes.js";
 
 type Listener = () => unknown;
 export type Events = Record<"selection" | "activated" | "calculated", Set<Listener>>;
@@ -124,12 +125,12 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
         },
         shapes: client(queue, {
           target: () => found(target()).shapes,
-          items: (shapes) => shapes.map((one) => shape(() => one, found(target()))),
+          items: (shapes) => shapes.map((one) => shapeClient(queue, () => one, found(target()))),
           members: {
             addImage: (image: string) => {
               const made: ShapeModel = { ...NEW_SHAPE, image };
               queue.push(() => found(target()).shapes.push(made));
-              return shape(() => made, undefined);
+              return shapeClient(queue, () => made, undefined);
             },
           },
         }),
@@ -143,27 +144,6 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
           queue.push(() => {
             model.sheets = model.sheets.filter((sheet) => sheet !== target());
             model.tables = model.tables.filter(({ box }) => box.sheet !== target());
-          });
-        },
-      },
-    });
-  }
-
-  function shape(target: () => ShapeModel, sheet: SheetModel | undefined): Client {
-    const set = Object.fromEntries(
-      Object.keys(NEW_SHAPE).map((key) => [
-        key,
-        (one: ShapeModel, given: never) => Object.assign(one, { [key]: given }),
-      ]),
-    );
-    return client(queue, {
-      target,
-      get: { name: ({ name }) => name },
-      set,
-      members: {
-        delete: () => {
-          queue.push(() => {
-            if (sheet !== undefined) sheet.shapes = sheet.shapes.filter((one) => one !== target());
           });
         },
       },
@@ -267,38 +247,4 @@ export function workbook(queue: Queue, model: BookModel, events: Events, changed
       },
     });
   }
-}
-
-const NEW_SHAPE = {
-  name: "Picture 1",
-  altTextDescription: "",
-  left: 0,
-  top: 0,
-  width: 1,
-  height: 1,
-  rotation: 0,
-  lockAspectRatio: true,
-  placement: "TwoCell",
-};
-
-const boxOf = Symbol("box");
-interface BoxClient {
-  readonly [boxOf]: () => Box | undefined;
-}
-
-function usedOf(sheet: SheetModel): Box | undefined {
-  const used = sheet.used();
-  return used && { sheet, ...used };
-}
-
-function found<T>(target: T | undefined): T {
-  if (target === undefined) throw new ExcelError("ItemNotFound");
-  return target;
-}
-
-function address({ sheet, row, column, rows, columns }: Box, fixed: boolean): string {
-  const sign = fixed ? "$" : "";
-  const cell = (r: number, c: number): string => `${sign}${letter(c)}${sign}${r + 1}`;
-  const end = rows * columns === 1 ? "" : `:${cell(row + rows - 1, column + columns - 1)}`;
-  return `${/\W/.test(sheet.name) ? `'${sheet.name}'` : sheet.name}!${cell(row, column)}${end}`;
 }
