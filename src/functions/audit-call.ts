@@ -35,7 +35,7 @@ const JOB: ArgumentSpec = {
 const SHOW: ArgumentSpec = {
   name: "show",
   quantity: "text",
-  help: "the lines, or one column",
+  help: "a table, or one column",
   optional: true,
   default: "table",
   choices: AUDIT_SHOWN,

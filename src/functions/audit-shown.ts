@@ -16,7 +16,6 @@ import { fromSI, unitOf, type Units } from "./units.js";
 
 const NUMBERS = {
   temp: "temperature",
-  reference_temp: "reference temperature",
   rise: "rise",
   rise_at_load: "rise at load",
 } as const satisfies Record<string, StatedLine["what"]>;
@@ -26,7 +25,7 @@ export const AUDIT_SHOWN: readonly string[] = [
   "table",
   "findings",
   ...TEXTS,
-  ...Object.keys(NUMBERS).flatMap((name) => [name, `${name}_difference`, `${name}_tolerance`]),
+  ...Object.keys(NUMBERS).flatMap((name) => [name, `${name}_tolerance`]),
 ];
 
 const HEADER = [
@@ -95,16 +94,12 @@ export function auditCells({ rows, units }: AuditedReport, show: string): Grid {
 }
 
 function cellOf(row: AuditedRow, audit: RowAudit, show: string, units: Units): Cell {
-  const ofNumber = Object.entries(NUMBERS).find(
-    ([name]) =>
-      show === name || (show.startsWith(`${name}_`) && /^_(difference|tolerance)$/.test(show.slice(name.length))),
-  );
+  const ofNumber = Object.entries(NUMBERS).find(([name]) => show === name || show === `${name}_tolerance`);
   if (ofNumber !== undefined) {
     const [name, what] = ofNumber;
     const number = audit.lines.find((line) => line.what === what)?.number;
     if (number === undefined) return "";
-    if (show === `${name}_difference`) return asDifference(number.difference, units);
-    if (show === `${name}_tolerance`) return asDifference(number.tolerance, units);
+    if (show !== name) return asDifference(number.tolerance, units);
     return number.recomputed === undefined ? "" : fromSI(number.recomputed, unitFor(what, units));
   }
   switch (show) {

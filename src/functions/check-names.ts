@@ -26,6 +26,9 @@ const PASSED_OVER = new Set(
     grade_at_full_load out_of_range stops needs withheld cautions needs_speaks_against_it rain
     last_greased speed machine_point machine point compared_with rise_over_like rise_over_baseline limit since_greasing
     grade_over_like u_over_like grade_over_baseline u_over_baseline t_reading t_reference usable over_air like_load t_like
+    by change_of_rise due_rank exception_rank grade_last_time grade_number judged_over last_time_in_words last_load last_over
+    load_last_time load_judged on_this_route overdue repaired_since rise_last_time rise_judged seen surveyed_last
+    surveyed_last_time
     fresh g_baseline baseline_load baseline_date limit_is_of usual_speed remark
   `),
 );

@@ -43,10 +43,10 @@ describeInBrowser("Keys that go far in the grid", () => {
   test("Ctrl+Page down and up turn to the next sheet, and stay at the last", async () => {
     const sheet = (): Promise<string> => page.page.locator(".gb-tabs [aria-selected=true]").innerText();
     await page.press("Control+PageDown", "Control+PageDown");
-    expect(await sheet()).toBe("Assets");
-    for (let step = 0; step < 6; step++) await page.press("Control+PageDown");
+    expect(await sheet()).toBe("Exception pages");
+    for (let step = 0; step < 15; step++) await page.press("Control+PageDown");
     expect(await sheet()).toBe("Cautions");
-    for (let step = 0; step < 7; step++) await page.press("Control+PageUp");
+    for (let step = 0; step < 15; step++) await page.press("Control+PageUp");
     expect(await sheet()).toBe("Route");
   });
 

@@ -32,6 +32,11 @@ export function auditColumns(units: SheetUnits): Computed[] {
     align: "right",
     formula: `=${auditCall(key, units)}`,
   });
+  // A stated value may be a text that keeps its last zero.
+  const difference = (key: string, header: string, stated: string, recomputed: string): Computed => ({
+    ...number(key, header, "difference", "0.0"),
+    formula: `=IFERROR(VALUE([${stated}]&"")-[${recomputed}],"")`,
+  });
   return [
     {
       key: "verdict",
@@ -63,13 +68,13 @@ export function auditColumns(units: SheetUnits): Computed[] {
       group: "Reason",
     },
     number("temp", "temperature", "temperature", "0.0"),
-    number("temp_difference", "stated less recomputed", "difference", "0.0"),
+    difference("temp_difference", "stated less recomputed", "stated_temp", "temp"),
     number("temp_tolerance", "tolerance", "difference", "0.00"),
     number("rise", "rise", "difference", "0.0"),
-    number("rise_difference", "stated less recomputed (rise)", "difference", "0.0"),
+    difference("rise_difference", "stated less recomputed (rise)", "stated_rise", "rise"),
     number("rise_tolerance", "tolerance (rise)", "difference", "0.00"),
     number("rise_at_load", "rise at load", "difference", "0.0"),
-    number("rise_at_load_difference", "stated less recomputed (at load)", "difference", "0.0"),
+    difference("rise_at_load_difference", "stated less recomputed (at load)", "stated_rise_at_load", "rise_at_load"),
     number("rise_at_load_tolerance", "tolerance (at load)", "difference", "0.00"),
     { ...words("formula", "formula of the temperature", 420, "To paste into a cell."), group: "Recomputed" },
   ];

@@ -2,7 +2,7 @@
 import { ZERO_CELSIUS } from "../../constants.js";
 import { RULES } from "../../../data/rules.js";
 import type { Claim, Printed } from "./claim.js";
-import { differenceVerdict, type NumberVerdict } from "./number.js";
+import { candidate, differenceVerdict, type NumberVerdict } from "./number.js";
 import type { Missing, Recomputed } from "./recompute.js";
 import { type Ends, riseOf } from "./rise.js";
 
@@ -78,31 +78,29 @@ function slips(claim: Claim, ends: Ends, exponent: number): { key: string; gives
   const scaledTemp = at(ends.hot.value === undefined ? undefined : ends.hot.value - ZERO_CELSIUS, from, to, exponent);
   const air = surroundingAir?.value;
   const all = [
-    { key: "of-stated-rise", gives: at(statedRise?.value, from, to, exponent) },
-    { key: "not-adjusted", gives: rise },
+    candidate("of-stated-rise", at(statedRise?.value, from, to, exponent)),
+    candidate("not-adjusted", rise),
     ...[1, 1.6, 1.7, 1.8, 2]
       .filter((n) => Math.abs(n - exponent) > 1e-9)
-      .map((n) => ({ key: `exponent-${n}`, gives: atLoad(claim, ends, n).value })),
-    { key: "difference-scaled", gives: at(rise, from, to, exponent) },
-    { key: "difference-scaled-1.6", gives: isUnequal(claim) ? at(rise, from, to, 1.6) : undefined },
-    { key: "difference-scaled-2", gives: isUnequal(claim) ? at(rise, from, to, 2) : undefined },
-    { key: "currents-swapped", gives: at(rise, to, from, exponent) },
-    { key: "other-current", gives: at(rise, loadOfReference?.value, to, exponent) },
-    { key: "rated-for-maximum", gives: at(rise, from, ratedLoad?.value, exponent) },
-    { key: "adjusted-twice", gives: at(rise, from, to, 2 * exponent) },
-    {
-      key: "temperature-scaled",
-      gives:
-        scaledTemp === undefined || ends.reference.value === undefined
-          ? undefined
-          : scaledTemp - (ends.reference.value - ZERO_CELSIUS),
-    },
-    {
-      key: "over-air",
-      gives:
-        air === undefined || ends.hot.value === undefined ? undefined : at(ends.hot.value - air, from, to, exponent),
-    },
-    { key: "times-1.8", gives: at(rise === undefined ? undefined : rise * 1.8, from, to, exponent) },
+      .map((n) => candidate(`exponent-${n}`, atLoad(claim, ends, n).value)),
+    candidate("difference-scaled", at(rise, from, to, exponent)),
+    candidate("difference-scaled-1.6", isUnequal(claim) ? at(rise, from, to, 1.6) : undefined),
+    candidate("difference-scaled-2", isUnequal(claim) ? at(rise, from, to, 2) : undefined),
+    candidate("currents-swapped", at(rise, to, from, exponent)),
+    candidate("other-current", at(rise, loadOfReference?.value, to, exponent)),
+    candidate("rated-for-maximum", at(rise, from, ratedLoad?.value, exponent)),
+    candidate("adjusted-twice", at(rise, from, to, 2 * exponent)),
+    candidate(
+      "temperature-scaled",
+      scaledTemp === undefined || ends.reference.value === undefined
+        ? undefined
+        : scaledTemp - (ends.reference.value - ZERO_CELSIUS),
+    ),
+    candidate(
+      "over-air",
+      air === undefined || ends.hot.value === undefined ? undefined : at(ends.hot.value - air, from, to, exponent),
+    ),
+    candidate("times-1.8", at(rise === undefined ? undefined : rise * 1.8, from, to, exponent)),
   ];
   const right = atLoad(claim, ends, exponent).value;
   return all.filter(({ gives }) => gives === undefined || right === undefined || Math.abs(gives - right) > 1e-6);

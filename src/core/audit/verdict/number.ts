@@ -1,5 +1,5 @@
 /** Whether a stated number is what its inputs give, and if not, which usual slip would give it. */
-import { explain } from "../explain.js";
+import { AS_STATED, explain } from "../explain.js";
 import { judge, SLACK, TOLERANCE, type Judged } from "../judge.js";
 import type { Printed } from "./claim.js";
 import type { Missing, Recomputed } from "./recompute.js";
@@ -23,6 +23,12 @@ export interface NumberVerdict {
   /** Of a rise at another load: the exponent that reproduces it, where the report names none. */
   readonly exponent?: number;
 }
+
+/** What a slip of a rise would give; undefined where the row has no room for it. */
+export const candidate = (key: string, gives: number | undefined): { key: string; gives: number | undefined } => ({
+  key,
+  gives,
+});
 
 export interface FoundSlip {
   readonly key: string;
@@ -100,7 +106,7 @@ export function differenceVerdict(
   if (before !== undefined) return before;
   const tolerance = stated.half + found.inputTolerance;
   if (tolerance > TOLERANCE.max!) return blunt(stated, found, tolerance);
-  const { reproduced, lines } = judge<string>(stated.value, { key: "as-stated", gives: found.value }, slips, tolerance);
+  const { reproduced, lines } = judge<string>(stated.value, candidate(AS_STATED, found.value), slips, tolerance);
   return verdict(stated, found, tolerance, reproduced, lines);
 }
 

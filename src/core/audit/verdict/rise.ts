@@ -1,6 +1,6 @@
 /** Rises of a report: over what they are said to be over, and brought to another load. */
 import type { Claim, Printed } from "./claim.js";
-import { differenceVerdict, type NumberVerdict } from "./number.js";
+import { candidate, differenceVerdict, type NumberVerdict } from "./number.js";
 import { type Missing, recompute, type Recomputed } from "./recompute.js";
 
 interface Candidate {
@@ -118,25 +118,43 @@ function riseSlips(claim: Claim, { hot, reference, hotRead, referenceRead }: End
   const other = recompute(claim, claim.referenceApparent).value ?? statedReferenceTemp?.value;
   const bare = degrees === "F" ? THIRTY_TWO : 32;
   return [
-    { key: "subtracted-before-corrected", gives: read },
-    { key: "only-hot-corrected", gives: minus(hot.value, referenceRead) },
-    { key: "only-reference-corrected", gives: isOverAir ? undefined : minus(hotRead, reference.value) },
-    {
-      key: "readings-over-emissivity",
-      gives: over(read, (rise) => (emissivity === undefined ? NaN : rise / emissivity)),
-    },
-    {
-      key: "of-stated-temperatures",
-      gives: minus(statedTemp?.value, isOverAir ? surroundingAir?.value : statedReferenceTemp?.value),
-    },
-    { key: "air-for-similar", gives: isOverAir ? undefined : minus(hot.value, surroundingAir?.value) },
-    { key: "similar-for-air", gives: isOverAir ? minus(hot.value, other) : undefined },
-    { key: "room-air-for-enclosure", gives: isOverAir ? minus(hot.value, roomAir?.value) : undefined },
-    { key: "reversed", gives: over(right, (rise) => -rise) },
-    { key: "thirty-two-added", gives: over(right, (rise) => rise + bare) },
-    { key: "thirty-two-taken", gives: over(right, (rise) => rise - bare) },
-    { key: "times-1.8", gives: over(right, (rise) => rise * 1.8) },
-    { key: "over-1.8", gives: over(right, (rise) => rise / 1.8) },
-    { key: "converted-as-temperature", gives: over(right, (rise) => rise * 1.8 + bare) },
+    candidate("subtracted-before-corrected", read),
+    candidate("only-hot-corrected", minus(hot.value, referenceRead)),
+    candidate("only-reference-corrected", isOverAir ? undefined : minus(hotRead, reference.value)),
+    candidate(
+      "readings-over-emissivity",
+      over(read, (rise) => (emissivity === undefined ? NaN : rise / emissivity)),
+    ),
+    candidate(
+      "of-stated-temperatures",
+      minus(statedTemp?.value, isOverAir ? surroundingAir?.value : statedReferenceTemp?.value),
+    ),
+    candidate("air-for-similar", isOverAir ? undefined : minus(hot.value, surroundingAir?.value)),
+    candidate("similar-for-air", isOverAir ? minus(hot.value, other) : undefined),
+    candidate("room-air-for-enclosure", isOverAir ? minus(hot.value, roomAir?.value) : undefined),
+    candidate(
+      "reversed",
+      over(right, (rise) => -rise),
+    ),
+    candidate(
+      "thirty-two-added",
+      over(right, (rise) => rise + bare),
+    ),
+    candidate(
+      "thirty-two-taken",
+      over(right, (rise) => rise - bare),
+    ),
+    candidate(
+      "times-1.8",
+      over(right, (rise) => rise * 1.8),
+    ),
+    candidate(
+      "over-1.8",
+      over(right, (rise) => rise / 1.8),
+    ),
+    candidate(
+      "converted-as-temperature",
+      over(right, (rise) => rise * 1.8 + bare),
+    ),
   ].map(({ key, gives }) => ({ key, gives: gives !== undefined && Number.isFinite(gives) ? gives : undefined }));
 }
