@@ -23,25 +23,46 @@ function isFormulaCell({ value }: FreeCell): boolean {
   return typeof value === "string" && value.startsWith("=");
 }
 
-const boxes = new WeakMap<FreeSheet, readonly { readonly cell: FreeCell; readonly box: Box }[]>();
+interface Placed {
+  readonly cell: FreeCell;
+  readonly box: Box;
+}
+
+/** Cells by the rows they stand in, and the spills that may grow: every cell that is drawn asks. */
+interface Places {
+  readonly byRow: ReadonlyMap<number, readonly Placed[]>;
+  readonly growing: readonly Placed[];
+}
+
+const known = new WeakMap<FreeSheet, Places>();
+
+function placesOf({ sheet, first }: FreeLayout): Places {
+  const found = known.get(sheet);
+  if (found !== undefined) return found;
+  const byRow = new Map<number, Placed[]>();
+  const growing: Placed[] = [];
+  for (const cell of sheet.cells) {
+    const placed = { cell, box: freeBox(cell, first) };
+    for (let row = placed.box.startRow; row <= placed.box.endRow; row++) {
+      const own = byRow.get(row);
+      if (own === undefined) byRow.set(row, [placed]);
+      else own.push(placed);
+    }
+    if (cell.size !== undefined && isFormulaCell(cell)) growing.push(placed);
+  }
+  const places = { byRow, growing };
+  known.set(sheet, places);
+  return places;
+}
 
 /** The described cell that a place belongs to, also below a spill that has grown. */
 export function freeCellAt(sheet: SheetLayout | undefined, place: CellPlace): FreeCell | undefined {
   if (sheet?.kind !== "free") return undefined;
-  let known = boxes.get(sheet.sheet);
-  if (known === undefined) {
-    known = sheet.sheet.cells.map((cell) => ({ cell, box: freeBox(cell, sheet.first) }));
-    boxes.set(sheet.sheet, known);
-  }
-  const found = known.find(({ box }) => contains(box, place));
+  const { byRow, growing } = placesOf(sheet);
+  const found = byRow.get(place.row)?.find(({ box }) => contains(box, place));
   if (found !== undefined) return found.cell;
-  const grown = known.find(
-    ({ cell, box }) =>
-      cell.size !== undefined &&
-      isFormulaCell(cell) &&
-      contains({ ...box, startRow: box.endRow + 1, endRow: box.endRow + GROWTH }, place),
-  );
-  return grown?.cell;
+  return growing.find(({ box }) => contains({ ...box, startRow: box.endRow + 1, endRow: box.endRow + GROWTH }, place))
+    ?.cell;
 }
 
 export function fillFree({ sheet, first }: FreeLayout, writer: SheetWriter): Partial<IWorksheetData> {

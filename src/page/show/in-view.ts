@@ -28,10 +28,11 @@ export function keepInView(book: LiveBook, stage: HTMLElement): void {
     if (key === undefined || key === last) return;
     last = key;
     if (performance.now() - pointedAt < pointing) return;
-    // After the grid's own scrolling.
-    setTimeout(() => {
-      reveal(book, stage);
-    }, 20);
+    // After the grid's own scrolling, which takes longer where the book is large.
+    for (const later of [20, 150])
+      setTimeout(() => {
+        reveal(book, stage);
+      }, later);
   };
   const selections = book.injector.get(SheetsSelectionsService);
   selections.selectionMoveEnd$.subscribe(follow);
