@@ -13,6 +13,7 @@ import { goFarByKey } from "./edit/far-keys.js";
 import { type FirstSay, takeFirstSay } from "./edit/first-say.js";
 import { askBeforeLeaving, trackChanges } from "./edit/leaving.js";
 import { lockWorkedOutCells } from "./edit/locks.js";
+import { keepTyping } from "./edit/keep-typing.js";
 import { guardMoves } from "./edit/moving.js";
 import { normaliseWrites } from "./edit/normalise.js";
 import { spareLockedCells } from "./edit/pasting.js";
@@ -141,6 +142,7 @@ function accessTo(
 }
 
 function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {
+  keepTyping(book.injector);
   lockWorkedOutCells(book, say);
   spareLockedCells(book, firstSay, say);
   guardMoves(book, firstSay, say);
