@@ -88,9 +88,12 @@ function bandOf(typed: string | undefined): { band: Band; faults: readonly Findi
     : { band, faults: [] };
 }
 
+/** The workbook's own range, which the job only names: no rule that needs its edges is asked then. */
+const isOwnCriteria = (typed: string): boolean => /^own\b/i.test(typed.trim());
+
 function criteriaFault(job: Named): readonly Finding[] {
   const typed = job.text("criteria");
-  if (typed === undefined) return [];
+  if (typed === undefined || isOwnCriteria(typed)) return [];
   try {
     criteriaNamed(typed);
     return [];

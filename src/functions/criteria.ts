@@ -7,7 +7,7 @@ import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from ".
 import { isCellError } from "./contract.js";
 import { guarded, tooMany } from "./lift.js";
 import { thrownPlainly } from "./messages.js";
-import { numberOf, readOwnTable, singleCell, textOf } from "./own-table.js";
+import { numberOf, readOwnTable, singleCell, textOf, wordsOf } from "./own-table.js";
 import { provenanceInWords } from "./provenance.js";
 import { isNoWord, readSingle } from "./read.js";
 import { toSI, unitOf } from "./units.js";
@@ -67,8 +67,8 @@ function readRow(row: readonly Cell[], unit: Unit): OwnCriteriaRow {
     grade: numberOf(grade),
     bound: textOf(bound),
     edge: isShare(row) ? numberOf(edge) : toSI(numberOf(edge), unit),
-    words: textOf(words),
-    action: textOf(action),
+    words: wordsOf(words),
+    action: wordsOf(action),
   };
 }
 

@@ -78,6 +78,8 @@ export interface ColumnDescription {
   /** Lowest and highest number that can be, in the unit of the column; nothing else is taken. */
   readonly range?: readonly [low: number, high: number];
   readonly note?: string;
+  /** Rows in which its number has no unit that depends on the book: where another typed column has this word. */
+  readonly plainWhere?: { readonly key: string; readonly is: string };
 }
 
 export interface ComputedColumn extends ColumnDescription {

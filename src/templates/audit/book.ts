@@ -19,7 +19,7 @@ export interface Audit {
 }
 
 const REPORT_LINE =
-  '="Report "&report_number&", "&report_site&", "&IF(report_date="","no date",TEXT(report_date,"yyyy-mm-dd"))&". Criteria: "&report_criteria&IF(report_criteria_edition="",""," ("&report_criteria_edition&")")';
+  '="Report"&IF(report_number="",""," "&report_number)&IF(report_site="","",", "&report_site)&", "&IF(report_date="","no date",TEXT(report_date,"yyyy-mm-dd"))&". Criteria: "&report_criteria&IF(report_criteria_edition="",""," ("&report_criteria_edition&")")';
 
 export function auditBook({ title, about, report, rows, units: system }: Audit): BookDescription {
   const units = sheetUnits(system);

@@ -1,6 +1,8 @@
 /** The mechanical route as a workbook: one row a point of a machine. */
 import { cautions } from "../../functions/cautions.js";
 import type { Units } from "../../functions/units.js";
+import { criteriaInWords, criteriaSheet, type OwnCriterion, startingCriteria } from "../common/criteria.js";
+import { JOB_IN_WORDS } from "../common/job-in-words.js";
 import { REPAIR } from "../common/repair.js";
 import type { BookDescription } from "../contract.js";
 import { assetColumns, readingColumns } from "../report/columns.js";
@@ -19,7 +21,7 @@ import { ARITHMETIC, cautionsSheet, tableSheet } from "../route/sheets.js";
 import { checkColumns } from "./checks.js";
 import { compareColumns } from "./compare.js";
 import { gradeColumns } from "./grade.js";
-import { mechanicalJobSheet, type MechanicalJob } from "./job.js";
+import { MECHANICAL_CRITERIA, mechanicalJobSheet, type MechanicalJob } from "./job.js";
 import { POINT_COLUMNS, POINT_READING_COLUMNS, type Point, type PointReading } from "./typed.js";
 
 export interface MechanicalRoute {
@@ -31,13 +33,14 @@ export interface MechanicalRoute {
   readonly surfaces: readonly Surface[];
   readonly rows: readonly PointReading[];
   readonly followUp?: readonly FollowUp[];
+  /** Those of the workbook's own; the built-in ones where absent. */
+  readonly criteria?: readonly OwnCriterion[];
   readonly plan?: readonly PlannedView[];
   readonly units: Units;
 }
 
-const JOB = 'job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))';
-const CRITERIA = '"over like and baseline "&job_criteria&"; share of limit "&job_criteria_limit';
-const JOB_LINE = `=${JOB}&". Criteria: "&${CRITERIA}`;
+const CRITERIA = `"over like and baseline "&${criteriaInWords("job_criteria")}&"; share of limit "&${criteriaInWords("job_criteria_limit")}`;
+const JOB_LINE = `=${JOB_IN_WORDS}&". Criteria: "&${CRITERIA}`;
 
 export function mechanicalBook(route: MechanicalRoute): BookDescription {
   const units = sheetUnits(route.units);
@@ -53,7 +56,7 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
     ),
     ...reportSheets({
       kind: mechanicalReport,
-      head: { job: JOB, criteria: CRITERIA, about: route.about },
+      head: { job: JOB_IN_WORDS, criteria: CRITERIA, about: route.about },
       rows: route.rows.length,
       followUp: route.followUp ?? [],
       units,
@@ -61,6 +64,11 @@ export function mechanicalBook(route: MechanicalRoute): BookDescription {
     mechanicalJobSheet(
       ["Job", JOB_LINE, ...route.about, cautions[0]?.text ?? "", "The other cautions stand on their own sheet."],
       route.job,
+      units,
+    ),
+    criteriaSheet(
+      "mechanical",
+      route.criteria ?? startingCriteria("mechanical", MECHANICAL_CRITERIA[0], "house-limit"),
       units,
     ),
     planSheet("mechanical", route.plan ?? [], units),

@@ -1,4 +1,5 @@
 /** What a row of a mechanical route needs, what stops a grade, and what calls for care: everything in words. */
+import { ownCriteriaFail } from "../common/criteria.js";
 import type { Computed } from "../route/columns.js";
 import { clause, fromAssets, is, joined, number, ofNumbers } from "../route/formula.js";
 import type { SheetUnits } from "../route/sheet-units.js";
@@ -72,6 +73,10 @@ function stops(units: SheetUnits): string[] {
   return [
     clause('[out_of_range]<>""', "[out_of_range]"),
     clause('[beyond_camera]<>""', "[beyond_camera]"),
+    clause(
+      `${MEASURED}*${ownCriteriaFail(["job_criteria", "job_criteria_limit"], units)}`,
+      '"own criteria cannot be used: see the sheet Criteria"',
+    ),
     clause(`${MEASURED}*([reading_is]="at most")`, '"only known to be at most so hot: no grade"'),
     clause(`${MEASURED}*(([view]="indirect")+([view]="enclosed"))`, '[view]&" view: what is seen has no grade"'),
     clause(

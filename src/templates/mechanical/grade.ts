@@ -1,4 +1,5 @@
 /** Grades of a point: over its like, over its baseline, by a limit of the user's own; the worst governs. */
+import { criteriaInWords, criteriaOf } from "../common/criteria.js";
 import type { Computed } from "../route/columns.js";
 import { is } from "../route/formula.js";
 import { MORE, type Show, U_AIR, U_SIMILAR, uncertaintyInWords } from "../route/grade.js";
@@ -30,8 +31,8 @@ function ways(units: SheetUnits): readonly Way[] {
       key: "similar",
       judgedBy: "over like",
       rise: "[similar]",
-      criteria: "job_criteria",
-      call: graded("[similar]", "similar", "job_criteria"),
+      criteria: criteriaInWords("job_criteria"),
+      call: graded("[similar]", "similar", criteriaOf("job_criteria")),
       u: U_SIMILAR,
       more: MORE,
       greased: true,
@@ -41,8 +42,8 @@ function ways(units: SheetUnits): readonly Way[] {
       key: "baseline",
       judgedBy: "over baseline",
       rise: "[baseline]",
-      criteria: "job_criteria",
-      call: graded("[baseline]", "baseline", "job_criteria"),
+      criteria: criteriaInWords("job_criteria"),
+      call: graded("[baseline]", "baseline", criteriaOf("job_criteria")),
       // Two rises over air, each with its own uncertainty.
       u: `(${U_AIR}*SQRT(2))`,
       more: MORE,
@@ -52,8 +53,8 @@ function ways(units: SheetUnits): readonly Way[] {
       key: "limit",
       judgedBy: "share of limit",
       rise: "[share]",
-      criteria: "job_criteria_limit",
-      call: graded("[share]", "limit", "job_criteria_limit"),
+      criteria: criteriaInWords("job_criteria_limit"),
+      call: graded("[share]", "limit", criteriaOf("job_criteria_limit")),
       u: `(${U_AIR}/([limit_used]-[surrounding_air]))`,
       more: MORE,
       greased: false,

@@ -1,4 +1,5 @@
 /** The job of a mechanical route: the electrical one's without what currents need, with what grease and references need. */
+import { OWN_CRITERIA } from "../common/criteria.js";
 import type { FormSheet } from "../contract.js";
 import { formSheet, type Line, type ValuesOf } from "../route/form.js";
 import { JOB_LINES } from "../route/job.js";
@@ -12,7 +13,7 @@ const own = [
     name: "criteria",
     label: "Criteria, over like and baseline",
     start: MECHANICAL_CRITERIA[0],
-    choices: MECHANICAL_CRITERIA,
+    choices: [...MECHANICAL_CRITERIA, OWN_CRITERIA],
     note: 'No standard has a table for bearings, couplings and gearboxes: these numbers are ours. =GREY.CRITERIA("house-mechanical") shows them.',
   },
   "After greasing",

@@ -35,14 +35,19 @@ export function refillTable(
   const absent = sources.filter(({ source }) => source === undefined).map(({ column }) => column.header);
   if (absent.length > 0)
     left.say(`The table ${table.name} of the file has no column ${absent.join(", ")}: left empty.`);
+  const isPlain = ({ plainWhere }: ColumnDescription, row: number): boolean => {
+    const other = sources.find(({ column }) => column.key === plainWhere?.key)?.source;
+    return other !== undefined && sameName(textOf(from.at(row, other.column).value), plainWhere?.is ?? "");
+  };
   const rows: Cell[][] = [];
   for (let row = table.firstRow; row <= table.lastRow; row++) {
     rows.push(
-      sources.map(({ column, source, kind }) =>
-        source === undefined
-          ? null
-          : taken(from.at(row, source.column), kind, `${sheet.name}, ${column.header} in row ${row + 1}`, left),
-      ),
+      sources.map(({ column, source, kind }) => {
+        if (source === undefined) return null;
+        const place = `${sheet.name}, ${column.header} in row ${row + 1}`;
+        const own = isPlain(column, row) ? { ...kind, quantity: undefined } : kind;
+        return taken(from.at(row, source.column), own, place, left);
+      }),
     );
   }
   tellOthers(sheet, table, from, left);

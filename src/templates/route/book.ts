@@ -1,6 +1,15 @@
 /** The electrical route as a workbook: what is typed by key and in metric units, in the units of the book. */
 import { cautions } from "../../functions/cautions.js";
+import type { Cell } from "../../functions/contract.js";
 import type { Units } from "../../functions/units.js";
+import {
+  criteriaInWords,
+  criteriaSheet,
+  criteriaWithEdition,
+  type OwnCriterion,
+  startingCriteria,
+} from "../common/criteria.js";
+import { JOB_IN_WORDS } from "../common/job-in-words.js";
 import { REPAIR } from "../common/repair.js";
 import type { BookDescription } from "../contract.js";
 import { assetColumns, readingColumns } from "../report/columns.js";
@@ -12,7 +21,7 @@ import { checkColumns } from "./checks.js";
 import { compareColumns } from "./compare.js";
 import { fullLoadColumns } from "./full-load.js";
 import { gradeColumns } from "./grade.js";
-import { jobSheet, type JobValues } from "./job.js";
+import { CRITERIA_CHOICES, jobSheet, type JobValues } from "./job.js";
 import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surface, type WindowEntry } from "./lists.js";
 import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "./last-time.js";
 import { COMPARED_AT, loadColumns } from "./load.js";
@@ -34,18 +43,23 @@ export interface Route {
   readonly surfaces: readonly Surface[];
   readonly rows: readonly Reading[];
   readonly followUp?: readonly FollowUp[];
+  /** Those of the workbook's own; the built-in ones of the job where absent. */
+  readonly criteria?: readonly OwnCriterion[];
   readonly plan?: readonly PlannedView[];
   readonly units: Units;
 }
 
-const JOB = 'job_id&", "&job_site&", "&IF(job_date="","no date",TEXT(job_date,"yyyy-mm-dd"))';
 const CRITERIA =
-  '"over similar and air "&job_criteria&IF(job_criteria_edition="",""," ("&job_criteria_edition&")")&' +
-  '"; share of limit "&job_criteria_limit&"; indirect view "&job_criteria_indirect';
+  `"over similar and air "&${criteriaWithEdition("job_criteria", "job_criteria_edition")}&` +
+  `"; share of limit "&${criteriaInWords("job_criteria_limit")}&"; indirect view "&job_criteria_indirect`;
+
+/** What own criteria begin with: the set of the job, where it is a built-in one. */
+const setOf = (chosen: Cell | undefined): string =>
+  CRITERIA_CHOICES.find((one) => one === chosen) ?? CRITERIA_CHOICES[0];
 
 export function routeBook(route: Route): BookDescription {
   const units = sheetUnits(route.units);
-  const jobLine = `=${JOB}&". Criteria: "&${CRITERIA}`;
+  const jobLine = `=${JOB_IN_WORDS}&". Criteria: "&${CRITERIA}`;
   return {
     title: route.title,
     sheets: [
@@ -63,7 +77,7 @@ export function routeBook(route: Route): BookDescription {
       ),
       ...reportSheets({
         kind: electricalReport,
-        head: { job: JOB, criteria: CRITERIA, about: route.about },
+        head: { job: JOB_IN_WORDS, criteria: CRITERIA, about: route.about },
         rows: route.rows.length,
         followUp: route.followUp ?? [],
         units,
@@ -71,6 +85,11 @@ export function routeBook(route: Route): BookDescription {
       jobSheet(
         ["Job", jobLine, ...route.about, cautions[0]?.text ?? "", "The other cautions stand on their own sheet."],
         route.job,
+        units,
+      ),
+      criteriaSheet(
+        "electrical",
+        route.criteria ?? startingCriteria("electrical", setOf(route.job.criteria), "house-limit"),
         units,
       ),
       planSheet("electrical", route.plan ?? [], units),

@@ -1,4 +1,5 @@
 /** What calls for care on a row that has numbers. */
+import { criteriaOf } from "../common/criteria.js";
 import { clause, fromAssets, is, MEASURED, ofNumbers } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 
@@ -85,6 +86,6 @@ export function cautions(units: SheetUnits): string[] {
 
 /** The room's air governs; what the enclosure's would have given stands beside it. */
 function overEnclosure(units: SheetUnits): string {
-  const graded = `GREY.GRADE([rise_air]+[room_air]-[surrounding_air],"ambient",job_criteria,"direct","grade",,${units.argument})`;
+  const graded = `GREY.GRADE([rise_air]+[room_air]-[surrounding_air],"ambient",${criteriaOf("job_criteria")},"direct","grade",,${units.argument})`;
   return `IFERROR(": grade "&${graded}&" of 4, the room's governs","")`;
 }

@@ -1,4 +1,5 @@
 /** What a row still needs, what stops a grade, and what speaks against the numbers: everything in words. */
+import { ownCriteriaFail } from "../common/criteria.js";
 import type { Computed } from "./columns.js";
 import { cautions } from "./cautions.js";
 import { clause, fromAssets, is, joined, MEASURED, PHASES } from "./formula.js";
@@ -75,6 +76,10 @@ function stops(units: SheetUnits): string[] {
   return [
     clause('[out_of_range]<>""', "[out_of_range]"),
     clause('[beyond_camera]<>""', "[beyond_camera]"),
+    clause(
+      `${MEASURED}*${ownCriteriaFail(["job_criteria", "job_criteria_limit"], units)}`,
+      '"own criteria cannot be used: see the sheet Criteria"',
+    ),
     clause(`${MEASURED}*([view]="enclosed")`, '"enclosed: what is seen has no grade"'),
     clause(
       `${MEASURED}*${is("[emissivity_used]", "<0.3")}`,

@@ -47,9 +47,10 @@ export function cellsOf<Key extends string>(
   units: SheetUnits,
 ): Cell[][] {
   return rows.map((row) =>
-    columns.map(({ key, measure }) => {
+    columns.map(({ key, measure, plainWhere }) => {
       const cell = row[key] ?? null;
-      return measure !== undefined && typeof cell === "number" ? units.from(measure, cell) : cell;
+      const isPlain = plainWhere !== undefined && row[plainWhere.key as Key] === plainWhere.is;
+      return measure !== undefined && !isPlain && typeof cell === "number" ? units.from(measure, cell) : cell;
     }),
   );
 }

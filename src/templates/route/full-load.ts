@@ -1,4 +1,5 @@
 /** What governs, projected to the expected maximum load: advice, never mixed with the grade as found. */
+import { criteriaOf } from "../common/criteria.js";
 import type { Computed } from "./columns.js";
 import { U_AIR, U_SIMILAR } from "./grade.js";
 import { COMPARED_AT } from "./load.js";
@@ -60,6 +61,6 @@ function gradeRange(units: SheetUnits): string {
   const similar = '[projected]="similar"';
   return (
     `GREY.GRADE_RANGE(IF(${similar},[similar],[t_hottest]-[air_used]),IF(${similar},${COMPARED_AT},[amps_hottest]),[expected_max],[projected],` +
-    `job_criteria,job_exponent_low,job_exponent_high,job_minimum_load,IF(${similar},${U_SIMILAR},${U_AIR})/2,,${units.argument})`
+    `${criteriaOf("job_criteria")},job_exponent_low,job_exponent_high,job_minimum_load,IF(${similar},${U_SIMILAR},${U_AIR})/2,,${units.argument})`
   );
 }

@@ -1,4 +1,5 @@
 /** Grades as found, each with its uncertainty, and which of them governs. */
+import { criteriaInWords, criteriaOf } from "../common/criteria.js";
 import type { Computed } from "./columns.js";
 import { is, MEASURED } from "./formula.js";
 import { UNEQUAL } from "./load.js";
@@ -35,14 +36,14 @@ const BY_LIMIT = '([pattern]="balanced")*ISNUMBER([g_limit])';
 function ways(units: SheetUnits): readonly [Way, Way, Way] {
   const graded = (rise: string, reference: string, criteria: string, view: string) => (show: Show) =>
     `GREY.GRADE(${rise},"${reference}",${criteria},"${view}","${show}",,${units.argument})`;
-  const direct = graded("[similar]", "similar", "job_criteria", "direct");
+  const direct = graded("[similar]", "similar", criteriaOf("job_criteria"), "direct");
   const indirect = graded("[similar]", "similar", "job_criteria_indirect", "indirect");
   return [
     {
       judgedBy: "over similar",
       key: "similar",
       rise: "[similar]",
-      criteria: 'IF([view]="direct",job_criteria,job_criteria_indirect)',
+      criteria: `IF([view]="direct",${criteriaInWords("job_criteria")},job_criteria_indirect)`,
       call: (show) => `IF([view]="direct",${direct(show)},${indirect(show)})`,
       u: U_SIMILAR,
       more: `(${MORE}+${UNEQUAL})`,
@@ -51,8 +52,8 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       judgedBy: "share of limit",
       key: "limit",
       rise: "[share]",
-      criteria: "job_criteria_limit",
-      call: graded("[share]", "limit", "job_criteria_limit", "direct"),
+      criteria: criteriaInWords("job_criteria_limit"),
+      call: graded("[share]", "limit", criteriaOf("job_criteria_limit"), "direct"),
       u: `(${U_AIR}/([limit_at_load]-[air_used]))`,
       more: MORE,
       perCent: true,
@@ -61,8 +62,8 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       judgedBy: "over air",
       key: "air",
       rise: "[rise_air]",
-      criteria: "job_criteria",
-      call: graded("[rise_air]", "ambient", "job_criteria", "direct"),
+      criteria: criteriaInWords("job_criteria"),
+      call: graded("[rise_air]", "ambient", criteriaOf("job_criteria"), "direct"),
       u: U_AIR,
       more: MORE,
     },

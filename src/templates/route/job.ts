@@ -1,4 +1,5 @@
 /** The job sheet: what holds for the whole route. */
+import { OWN_CRITERIA } from "../common/criteria.js";
 import type { FormSheet } from "../contract.js";
 import { formSheet, type Line, type ValuesOf } from "./form.js";
 import { AIR, DISTANCE, EMISSIVITY, HUMIDITY, REFLECTED, WINDOW, WINDOW_TRANSMISSION } from "./ranges.js";
@@ -26,15 +27,20 @@ export const JOB_LINES = [
     name: "criteria",
     label: "Criteria, direct view",
     start: CRITERIA_CHOICES[0],
-    choices: CRITERIA_CHOICES,
-    note: "Agreed before the survey. =GREY.CRITERIA() lists the sets and their sources.",
+    choices: [...CRITERIA_CHOICES, OWN_CRITERIA],
+    note: "Agreed before the survey. =GREY.CRITERIA() lists the sets and their sources; own ones stand on the sheet Criteria.",
   },
   {
     name: "criteria_edition",
     label: "Edition",
-    note: "Of the document that was agreed: check the numbers against your copy.",
+    note: "Of the document that was agreed: check the numbers against your copy. Not told beside own criteria.",
   },
-  { name: "criteria_limit", label: "Criteria, share of limit", start: "house-limit", choices: ["house-limit"] },
+  {
+    name: "criteria_limit",
+    label: "Criteria, share of limit",
+    start: "house-limit",
+    choices: ["house-limit", OWN_CRITERIA],
+  },
   {
     name: "criteria_indirect",
     label: "Criteria, indirect view",

@@ -1,5 +1,6 @@
 /** Before the trip: from where, how large, through what; whether a rise can be read there, and from which on it can be graded. */
 import { KNOWN_LESS, KNOWN_WELL, REFLECTED_HALF } from "../../core/audit/verdict/consequence.js";
+import { criteriaOf } from "../common/criteria.js";
 import type { TableSheet } from "../contract.js";
 import type { Computed } from "./columns.js";
 import { clause, given, is, joined } from "./formula.js";
@@ -107,7 +108,7 @@ function planColumns(units: SheetUnits): Computed[] {
       width: 84,
       ...kelvin,
       note: "Lower edge of the first grade of Job's criteria, and ± U on top: from this rise on it is a grade whatever the uncertainty makes of it.",
-      formula: `=IF(ISNUMBER([u]),${orEmpty(`GREY.GRADE(0,[over],job_criteria,"direct","upper",,${units.argument})+[u]`)},"")`,
+      formula: `=IF(ISNUMBER([u]),${orEmpty(`GREY.GRADE(0,[over],${criteriaOf("job_criteria")},"direct","upper",,${units.argument})+[u]`)},"")`,
     },
     {
       key: "grade_expected",
@@ -198,7 +199,7 @@ function planColumns(units: SheetUnits): Computed[] {
 }
 
 const graded = (show: string, units: SheetUnits): string =>
-  `GREY.GRADE([expected_rise],[over],job_criteria,"direct","${show}",,${units.argument})`;
+  `GREY.GRADE([expected_rise],[over],${criteriaOf("job_criteria")},"direct","${show}",,${units.argument})`;
 
 /** Over a similar component by both readings, else over the air; over a baseline there are two rises over air. */
 function expanded(units: SheetUnits): string {

@@ -17,6 +17,7 @@ test("the same sheets as an electrical route, empty, with as many rows as were a
     "Route",
     ...REPORTS,
     "Job",
+    "Criteria",
     "Plan",
     "Assets",
     "Windows",

@@ -15,6 +15,7 @@ test("the route stands first, its reports next, the job and the lists behind the
     "Route",
     ...REPORTS,
     "Job",
+    "Criteria",
     "Plan",
     "Assets",
     "Windows",
