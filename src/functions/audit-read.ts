@@ -10,6 +10,7 @@ import { AUDIT_COLUMNS, MEASURED_NAMES, STATED_COLUMNS } from "./audit-columns.j
 import type { CheckColumn } from "./check-columns.js";
 import { cellText } from "./check-names.js";
 import { readNamed } from "./check-read.js";
+import { understood } from "./claims/understand.js";
 import type { Cell } from "./contract.js";
 import { plainNumber } from "./numbers.js";
 import { toSI, unitOf, type Units } from "./units.js";
@@ -18,6 +19,8 @@ export interface ReadClaim {
   readonly claim: Claim;
   /** What stands in the row and could not be read, in words. */
   readonly unread: readonly string[];
+  /** Texts that were read as numbers or choices, and as which. */
+  readonly understood: readonly string[];
   readonly isEmpty: boolean;
 }
 
@@ -55,10 +58,14 @@ export interface Reading {
   readonly band: Band;
 }
 
-export function readClaim(cells: readonly Cell[], number: number, reading: Reading): ReadClaim {
+export function readClaim(typed: readonly Cell[], number: number, reading: Reading): ReadClaim {
   const { columns, decimals, units, job, band } = reading;
+  const { cells, halves, bound, told, because } = understood(columns, typed, units);
   const { named, findings, isEmpty } = readNamed(columns, cells, units, number);
-  const unread = findings.map(({ column, values = {} }) => `${column} "${String(values.typed ?? "")}"`);
+  const unread = findings.map(({ column, values = {} }) => {
+    const why = because.get(columns.findIndex((one) => one?.name === column));
+    return `${column} "${String(values.typed ?? "")}"${why === undefined ? "" : `: ${why}`}`;
+  });
   const text = (name: string): string | undefined => named.text(name) ?? job.text(name);
   const number_ = (name: string): number | undefined => {
     const value = named.raw(name);
@@ -74,7 +81,11 @@ export function readClaim(cells: readonly Cell[], number: number, reading: Readi
     const value = number_(name);
     if (value === undefined) return undefined;
     const at = columns.findIndex((one) => one?.name === name);
-    return { value, half: HALF_DIGIT_OF.has(name) ? halfDigit(cells[at] ?? null, decimals[at], name, reading) : 0 };
+    const own = halves.get(at);
+    return {
+      value,
+      half: HALF_DIGIT_OF.has(name) ? halfDigit(cells[at] ?? null, decimals[at], name, reading, own) : 0,
+    };
   };
   const grade = gradeOf(named.text("stated_grade"));
   if (named.text("stated_grade") !== undefined && grade === undefined)
@@ -92,7 +103,7 @@ export function readClaim(cells: readonly Cell[], number: number, reading: Readi
     ...given("statedGrade", grade),
     ...given("apparent", printed("apparent")),
     ...given("referenceApparent", printed("reference_apparent")),
-    ...given("readingIs", named.text("reading_is") as Claim["readingIs"]),
+    ...given("readingIs", (named.text("reading_is") ?? bound) as Claim["readingIs"]),
     settings,
     ...given("distance", number_("distance")),
     ...given("humidity", number_("humidity")),
@@ -117,7 +128,7 @@ export function readClaim(cells: readonly Cell[], number: number, reading: Readi
     ...given("image", named.text("image")),
     ...given("day", named.raw("date")),
   };
-  return { claim, unread, isEmpty };
+  return { claim, unread, understood: told, isEmpty };
 }
 
 function given<Key extends string, Value>(key: Key, value: Value | undefined): Partial<Record<Key, Value>> {
@@ -139,15 +150,23 @@ function settingsOf(number: (name: string) => number | undefined): Partial<Setti
 }
 
 /** Half of the last digit, in SI. */
-function halfDigit(cell: Cell, ofColumn: number | undefined, name: string, { units, job }: Reading): number {
+function halfDigit(
+  cell: Cell,
+  ofColumn: number | undefined,
+  name: string,
+  { units, job }: Reading,
+  asWritten?: number,
+): number {
   const said = job.raw(STATED.has(name) ? "stated_to" : "inputs_to");
   const quantity = AUDIT_COLUMNS.find((one) => one.name === name)?.quantity ?? "number";
-  if (said !== undefined && quantity !== "current") return said / 2;
+  // A difference has the degree of its temperature, without the offset.
+  const unit = { ...unitOf(quantity === "temperature" ? "difference" : quantity, units), shift: 0 };
+  const written = asWritten === undefined ? undefined : toSI(asWritten, unit);
+  if (said !== undefined && quantity !== "current") return Math.max(said / 2, written ?? 0);
+  if (written !== undefined) return written;
   const own = decimalsOf(cell);
   const decimals = Math.max(own ?? 0, typeof cell === "number" ? (ofColumn ?? 0) : 0);
-  // A difference has the degree of its temperature, without the offset.
-  const unit = unitOf(quantity === "temperature" ? "difference" : quantity, units);
-  return decimals > MOST_DECIMALS ? 0 : toSI(0.5 * 10 ** -decimals, { ...unit, shift: 0 });
+  return decimals > MOST_DECIMALS ? 0 : toSI(0.5 * 10 ** -decimals, unit);
 }
 
 /** A number from 0 to 4 at the beginning, or alone after a word: "3", "2 of 4", "grade 4". */

@@ -20,6 +20,8 @@ export interface AuditedRow {
   /** Undefined where nothing stands in the row. */
   readonly audit: RowAudit | undefined;
   readonly unread: readonly string[];
+  /** Texts that were read as numbers or choices, and as which. */
+  readonly understood: readonly string[];
   readonly isReproduced: boolean;
 }
 
@@ -79,10 +81,11 @@ export function auditReport(headers: readonly Cell[], rows: Grid, job: Grid, uni
   };
 }
 
-function auditedRow({ claim, unread, isEmpty }: ReadClaim, numbering: Numbering | undefined): AuditedRow {
-  if (isEmpty) return { row: claim.row, audit: undefined, unread, isReproduced: true };
+function auditedRow(read: ReadClaim, numbering: Numbering | undefined): AuditedRow {
+  const { claim, unread, understood, isEmpty } = read;
+  if (isEmpty) return { row: claim.row, audit: undefined, unread, understood, isReproduced: true };
   const audit = auditRow(claim, numbering);
-  return { row: claim.row, audit, unread, isReproduced: isReproduced(audit) };
+  return { row: claim.row, audit, unread, understood, isReproduced: isReproduced(audit) };
 }
 
 function readAuditJob(job: Grid, units: Units): { named: Named; band: Band; notRead: string[] } {
