@@ -14,6 +14,7 @@ import { type FirstSay, takeFirstSay } from "./edit/first-say.js";
 import { askBeforeLeaving, trackChanges } from "./edit/leaving.js";
 import { lockWorkedOutCells } from "./edit/locks.js";
 import { keepTyping } from "./edit/keep-typing.js";
+import { keepLateChanges } from "./edit/late-changes.js";
 import { guardMoves } from "./edit/moving.js";
 import { normaliseWrites } from "./edit/normalise.js";
 import { spareLockedCells } from "./edit/pasting.js";
@@ -143,6 +144,7 @@ function accessTo(
 
 function attachEditing(book: LiveBook, firstSay: FirstSay, say: (message: string) => void): void {
   keepTyping(book.injector);
+  keepLateChanges(book);
   lockWorkedOutCells(book, say);
   spareLockedCells(book, firstSay, say);
   guardMoves(book, firstSay, say);

@@ -21,8 +21,11 @@ export class OpenPage {
     private readonly serving: Serving,
   ) {}
 
-  /** `book`: a description in tests/page/books; without one the page opens what it opens for everybody. */
-  static async open(book?: string, options: BrowserContextOptions = {}): Promise<OpenPage> {
+  /**
+   * `book`: a description in tests/page/books; without one the page opens what it opens for everybody. `before` runs in
+   * the page before anything of it does.
+   */
+  static async open(book?: string, options: BrowserContextOptions = {}, before?: () => void): Promise<OpenPage> {
     const serving = await serve({ port: 0, root: path.join(root, "dist/page") });
     const browser = await launchBrowser();
     const context = await browser.newContext({
@@ -38,6 +41,7 @@ export class OpenPage {
       if (!url.startsWith(serving.address) && !url.startsWith("data:")) faults.push(`request: ${url}`);
     });
     await page.exposeFunction("reportFault", (fault: string) => faults.push(fault));
+    if (before !== undefined) await page.addInitScript(before);
     await page.addInitScript(() => {
       document.addEventListener("securitypolicyviolation", (event) => {
         globalThis.reportFault(`policy: ${event.violatedDirective} ${event.blockedURI}`);
