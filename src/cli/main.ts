@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { Command, CommanderError, InvalidArgumentError } from "commander";
 import { catalogue } from "../functions/catalogue.js";
 import { version } from "../../package.json";
+import type { AuditOptions } from "./audit/audit.js";
 import { functionsText } from "./functions.js";
 import type { NewOptions } from "./new.js";
 import type { PicturesOptions } from "./pictures.js";
@@ -24,6 +25,12 @@ A picture goes where its image number stands: 123, 0123 or IR_0123 finds IR_0123
 fit without doubt is listed and not placed. Of a camera's file only the pixels are taken: no places, no serial numbers.
 Another run takes the place of the last one. Exit status: 0 every number has its picture, 1 some have not, 2 the
 workbook was not taken.`;
+
+const AUDIT_HELP = `
+Columns are found from the client's headers, units and what stands below them; what was taken for what is shown, and what
+is doubtful is not taken: --map names it. Each value is worked out again from the report's own readings and settings and
+held to the digits that are printed. Readings such as ">150", "~60", "58,2 °C" or "136.8 F" are understood and shown.
+Exit status: 0 everything is reproduced, 1 something is not, 2 the report was not taken.`;
 
 const MOST_ROWS = 5000;
 
@@ -117,6 +124,22 @@ program
   });
 
 program
+  .command("audit")
+  .description("work a client's report out again: is each number reproduced, does its grade follow")
+  .argument("<report>", "the client's table: .xlsx or .csv, whatever its headers")
+  .allowExcessArguments(false)
+  .option("-o, --output <file>", "where to write findings: .xlsx (living formulas and a page to send), .csv or .json")
+  .option("--map <header=column>", "a client's header and our column (none leaves it out); repeatable", several, [])
+  .option("--job <name=value>", "what holds for all rows, such as criteria=house; repeatable", several, [])
+  .option("--sheet <name>", "of a workbook: the sheet with the table")
+  .option("--units <units>", "C or F, where the report does not say it")
+  .addHelpText("after", AUDIT_HELP)
+  .action(async (file: string, options: AuditOptions) => {
+    const { audit } = await import("./audit/audit.js");
+    process.exitCode = await audit(file, options, catalogue);
+  });
+
+program
   .command("functions")
   .description("list the worksheet functions, or explain one")
   .argument("[name]", "such as CORRECTED")
@@ -173,6 +196,10 @@ function port(text: string): number {
   if (!/^\d+$/.test(text) || number > 65_535)
     throw new InvalidArgumentError("A port is a whole number from 0 to 65535.");
   return number;
+}
+
+function several(text: string, before: readonly string[]): string[] {
+  return [...before, text];
 }
 
 function rows(text: string): number {

@@ -1,0 +1,137 @@
+/** A client's table as cells: of a workbook the sheet that most of its headers are known of, of a text file its fields. */
+import { parse } from "csv-parse/sync";
+import type { Cell, Grid } from "../../functions/contract.js";
+import { type ClientTable, findTable } from "../../functions/claims/find-table.js";
+import type { Units } from "../../functions/units.js";
+import { readContents } from "../../host/file/read/contents.js";
+import { FileRefused } from "../../host/file/refusal.js";
+import { REPORT_LINES } from "../../templates/audit/report.js";
+import type { BookContents, SheetContents } from "../../templates/contents.js";
+import { CODEC } from "../recalc.js";
+
+export interface ClientReport {
+  readonly table: ClientTable;
+  /** Of a workbook. */
+  readonly sheet?: string;
+  /** Other sheets with a table that might have been meant. */
+  readonly others: readonly string[];
+  /** Name | value, of an audit workbook of ours. */
+  readonly job: Grid;
+  /** Of a workbook of ours. */
+  readonly units?: Units;
+  /** Every cell is a text. */
+  readonly isText: boolean;
+}
+
+const MOST_CELLS = 2_000_000;
+const DELIMITERS = [",", ";", "\t", "|"];
+/** Lines by which the delimiter is told. */
+const FIRST = 50;
+
+/** @throws FileRefused */
+export function readReport(bytes: Uint8Array, wanted: ReadonlySet<string>, sheet: string | undefined): ClientReport {
+  const isZip = bytes[0] === 0x50 && bytes[1] === 0x4b;
+  return isZip ? fromWorkbook(readContents(bytes, CODEC), wanted, sheet) : fromText(bytes, wanted, sheet);
+}
+
+function fromWorkbook(book: BookContents, wanted: ReadonlySet<string>, name: string | undefined): ClientReport {
+  const sheets = name === undefined ? book.sheets : book.sheets.filter((one) => one.name === name);
+  if (sheets.length === 0)
+    throw new FileRefused(`It has no sheet ${name ?? ""}, only ${book.sheets.map((one) => one.name).join(", ")}.`);
+  const found = sheets.flatMap((sheet) => {
+    const table = findTable(gridOf(sheet, ownWidth(book, sheet.name)), wanted);
+    return table === undefined ? [] : [{ sheet: sheet.name, table }];
+  });
+  const most = Math.max(0, ...found.map(({ table }) => table.known));
+  const best = found.find(({ table }) => table.known === most);
+  if (best === undefined) throw new FileRefused(noTable("sheet"));
+  const others = found.filter((one) => one !== best && one.table.known > 1 && one.table.known * 2 > most);
+  const units = book.template === undefined ? undefined : book.units;
+  return {
+    ...best,
+    others: others.map((one) => one.sheet),
+    job: ownJob(book),
+    ...(units === undefined ? {} : { units }),
+    isText: false,
+  };
+}
+
+/** Of an audit of ours only the typed columns: what stands beside them was worked out from them. */
+function ownWidth({ template, tables }: BookContents, sheet: string): number | undefined {
+  const own = template === "audit" ? tables.find((one) => one.name === "ClaimList" && one.sheet === sheet) : undefined;
+  return own && Math.max(...own.columns.map(({ column }) => column)) + 1;
+}
+
+function gridOf({ rows, columns, at }: SheetContents, width = columns): Grid {
+  if (rows * width > MOST_CELLS) throw new FileRefused(`A sheet has more than ${MOST_CELLS} cells.`);
+  return Array.from({ length: rows }, (_, row) => Array.from({ length: width }, (__, column) => at(row, column).value));
+}
+
+function ownJob({ template, names, sheets }: BookContents): Grid {
+  if (template !== "audit") return [];
+  return REPORT_LINES.flatMap((line): Cell[][] => {
+    if (typeof line === "string") return [];
+    const cell = names.find(({ name }) => name.toLowerCase() === `report_${line.name}`);
+    const value = sheets.find(({ name }) => name === cell?.sheet)?.at(cell!.startRow, cell!.startColumn).value;
+    return value === undefined || value === null || value === "" ? [] : [[line.name, value]];
+  });
+}
+
+function fromText(bytes: Uint8Array, wanted: ReadonlySet<string>, sheet: string | undefined): ClientReport {
+  if (sheet !== undefined) throw new FileRefused("It is no workbook, so it has no sheet: leave --sheet out.");
+  const text = decoded(bytes);
+  if (text.includes("\u0000")) throw new FileRefused("It is neither a workbook (.xlsx) nor a table as text (.csv).");
+  const table = findTable(fields(text, delimiterOf(text)), wanted);
+  if (table === undefined) throw new FileRefused(noTable("line"));
+  return { table, others: [], job: [], isText: true };
+}
+
+const noTable = (where: string): string =>
+  `No ${where} of it holds headers of a report: name them with --map "Client header=our_column".`;
+
+/** UTF-8 or UTF-16 by its mark; what is no UTF-8 is taken for the old Western code page. */
+function decoded(bytes: Uint8Array): string {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return new TextDecoder("utf-16be").decode(bytes);
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder("windows-1252").decode(bytes);
+  }
+}
+
+function fields(text: string, delimiter: string, to?: number): string[][] {
+  try {
+    return parse(text, {
+      bom: true,
+      delimiter,
+      relax_column_count: true,
+      relax_quotes: true,
+      ...(to === undefined ? {} : { to }),
+    });
+  } catch (error) {
+    throw new FileRefused(`It cannot be read as a table (${(error as Error).message}).`);
+  }
+}
+
+/** The one that parts most lines into the most fields alike. */
+function delimiterOf(text: string): string {
+  const head = text.split(/\r?\n/).slice(0, FIRST).join("\n");
+  const scored = DELIMITERS.map((delimiter) => {
+    const counts = new Map<number, number>();
+    for (const line of lenient(head, delimiter)) counts.set(line.length, (counts.get(line.length) ?? 0) + 1);
+    counts.delete(1);
+    const [columns, lines] = [...counts].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0] ?? [0, 0];
+    return { delimiter, score: columns * lines };
+  });
+  return scored.reduce((best, one) => (one.score > best.score ? one : best)).delimiter;
+}
+
+function lenient(text: string, delimiter: string): string[][] {
+  try {
+    return fields(text, delimiter, FIRST);
+  } catch {
+    // The head may end within a quoted field.
+    return text.split("\n").map((line) => line.split(delimiter));
+  }
+}

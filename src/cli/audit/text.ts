@@ -1,0 +1,143 @@
+/** What a terminal shows of an audit: what was taken for what, what is not reproduced, and what holds for all of it. */
+import type { ClientTable } from "../../functions/claims/find-table.js";
+import type { PreparedReport } from "../../functions/claims/prepare.js";
+import type { AuditedReport } from "../../functions/audit-report.js";
+import { unitFor } from "../../functions/audit-words.js";
+import { readable, type Units } from "../../functions/units.js";
+import { QUANTITIES } from "../../core/audit/verdict/claim.js";
+import { printable } from "../recalc-text.js";
+import type { AuditRecord, Findings } from "./records.js";
+
+export interface Audited {
+  readonly file: string;
+  readonly sheet?: string;
+  readonly others: readonly string[];
+  readonly table: ClientTable;
+  readonly prepared: PreparedReport;
+  readonly report: AuditedReport;
+  readonly records: readonly AuditRecord[];
+  readonly findings: readonly Findings[];
+}
+
+const count = (number: number, word: string): string => `${number} ${word}${number === 1 ? "" : "s"}`;
+
+/** Each header with what it was taken for, or why it was not. */
+export function mappingLines({ mapping }: PreparedReport): string[] {
+  const width = Math.min(44, Math.max(0, ...mapping.map(({ header }) => oneLine(header).length + 2)));
+  const ours = mapping.filter(({ how }) => how === "our name");
+  const lines = mapping
+    .filter((one) => !ours.includes(one))
+    .map(({ header, column, unit, how, over, why }) => {
+      const name = `"${oneLine(header)}"`.padEnd(width);
+      if (column === undefined) return `${name}  not taken: ${why ?? ""}`;
+      const more = [unit, over === undefined ? undefined : `over ${over}`]
+        .filter((one) => one !== undefined)
+        .join(", ");
+      return `${name}  ${column}${more === "" ? "" : ` (${more})`}, by ${how === "as told" ? "--map" : (how ?? "name")}`;
+    });
+  if (ours.length > 0) lines.unshift(`by our own names: ${ours.map(({ column }) => column).join(", ")}`);
+  return lines;
+}
+
+const oneLine = (text: string): string => printable(text.replaceAll(/\s+/g, " "));
+
+/** "43.1 °C stated, 42.6 recomputed, tolerance 0.1". */
+function numbersText({ what, stated, recomputed, difference, tolerance }: AuditRecord, units: Units): string {
+  if (stated === null) return "";
+  const quantity = QUANTITIES.find((one) => one === what);
+  const label = quantity === undefined ? "" : unitFor(quantity, units).label;
+  const unit = label === "" ? "" : ` ${label}`;
+  const said = `${what} ${readable(stated)}${unit} stated`;
+  if (recomputed === null) return said;
+  const digits = tolerance !== null && tolerance < 0.095 ? 2 : 1;
+  const apart = difference === null ? "" : `, difference ${difference.toFixed(digits)}`;
+  const within = tolerance === null ? "" : `, tolerance ${tolerance.toFixed(2)}`;
+  return `${said}, ${recomputed.toFixed(digits)} recomputed${apart}${within}`;
+}
+
+function rowLines(records: readonly AuditRecord[], units: Units): string[] {
+  const [first] = records;
+  if (first === undefined) return [];
+  const item = first.item === "" ? "" : `, ${first.item}`;
+  return [
+    `row ${first.row} (line ${first.line})${item}`,
+    ...records
+      .filter(({ what, stated, number }) => what !== "grade" && (stated !== null || number !== ""))
+      .map((one) => `  ${[numbersText(one, units), one.number].filter((text) => text !== "").join(": ")}`),
+    ...records.flatMap(({ slips }) => slips.map((slip) => `    ${slip}`)),
+    ...(first.method === "" || first.method === "sound" ? [] : [`  method: ${first.method}`]),
+    ...(first.grade === "" ? [] : [`  ${gradeText(records)}: ${first.grade}`]),
+    ...(first.consequence === "" ? [] : [`  consequence: ${first.consequence}`]),
+  ];
+}
+
+function gradeText(records: readonly AuditRecord[]): string {
+  const stated = records.find(({ what }) => what === "grade")?.stated;
+  return stated === undefined || stated === null ? "grade" : `grade ${stated} stated`;
+}
+
+const isTold = ({ reproduced, consequence }: AuditRecord): boolean =>
+  !reproduced || consequence.startsWith("grade changed");
+
+/** Records of one client's row that were audited together. */
+function grouped(records: readonly AuditRecord[]): AuditRecord[][] {
+  const groups: AuditRecord[][] = [];
+  for (const one of records) {
+    const last = groups.at(-1);
+    if (last?.[0]?.row === one.row) last.push(one);
+    else groups.push([one]);
+  }
+  return groups;
+}
+
+/** Of texts in a column that say no more than a number with its unit the first stands for all. */
+function textLines(groups: readonly (readonly AuditRecord[])[]): string[] {
+  const plain = new Map<string, { first: string; count: number }>();
+  const told: string[] = [];
+  for (const [first] of groups) {
+    if (first === undefined) continue;
+    const row = `row ${first.row} (line ${first.line})`;
+    for (const one of first.understood) {
+      const [column = ""] = one.split(" ");
+      const known = plain.get(column);
+      if (/, (?:at |±)/.test(one)) told.push(`${row}: ${one}`);
+      else if (known === undefined) plain.set(column, { first: `${row}: ${one}`, count: 0 });
+      else known.count++;
+    }
+    told.push(...first.unread.map((one) => `${row}: not read: ${one}`));
+  }
+  const more = [...plain.values()].map(
+    (one) => `${one.first}${one.count === 0 ? "" : ` and ${one.count} more of its column`}`,
+  );
+  return [...more, ...told];
+}
+
+export function auditText(audited: Audited): string[] {
+  const { file, sheet, others, table, prepared, report, records, findings } = audited;
+  const { units, unitsFrom, added } = prepared;
+  const groups = grouped(records);
+  const told = groups.filter((group) => group.some(isTold));
+  const wrong = groups.filter((group) => group.some(({ reproduced }) => !reproduced));
+  const stating = groups.filter((group) => group.some(({ what }) => what !== "nothing stated"));
+  const place = sheet === undefined ? "" : `, sheet ${sheet}`;
+  const texts = textLines(groups);
+  const section = (title: string, lines: readonly string[]): string[] =>
+    lines.length === 0 ? [] : [title, ...lines.map((line) => `  ${line}`)];
+  return [
+    `${file}${place}: headers in line ${table.headerLine}, ${count(table.rows.length, "row")}, in ${units === "C" ? "°C" : "°F"} (${unitsFrom})`,
+    ...(others.length > 0 ? [`other sheets with a table: ${others.join(", ")} (--sheet takes one of them)`] : []),
+    ...section("What was taken for what", [...mappingLines(prepared), ...added.map((one) => `added: ${one}`)]),
+    ...section("Readings as text", texts),
+    ...section(
+      "Not reproduced, or of another grade",
+      told.flatMap((group) => rowLines(group, units)),
+    ),
+    ...section(
+      "The whole report",
+      findings.flatMap(({ what, why, what_to_do }) => [what, `  ${why} ${what_to_do}`]),
+    ),
+    ...(report.notRead.length > 0 ? [`not read: ${report.notRead.join(", ")}`] : []),
+    `${count(stating.length, "row")} that ${stating.length === 1 ? "states" : "state"} a value: ${stating.length - wrong.filter((group) => stating.includes(group)).length} reproduced, ${wrong.length} not; ${count(findings.length, "finding")} of the whole report`,
+    "A slip is a possibility: it would give the number, nothing is proved by it.",
+  ].map(printable);
+}

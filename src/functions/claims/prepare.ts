@@ -1,0 +1,151 @@
+/** A client's table in our columns, as AUDIT reads it: what was found, what was added, which row is whose. */
+import type { Cell } from "../contract.js";
+import { AUDIT_COLUMNS } from "../audit-columns.js";
+import { cellText } from "../check-names.js";
+import { plainNumber } from "../numbers.js";
+import { unitOf, type Units } from "../units.js";
+import { unitWritten } from "./claim-number.js";
+import { hasDecimalCommas, withDigits, withPoint } from "./digits.js";
+import type { ClientTable } from "./find-table.js";
+import { mapHeaders, type MappedHeader, type Told } from "./map-headers.js";
+
+export interface PreparedReport {
+  readonly mapping: readonly MappedHeader[];
+  /** Our columns, as headers for AUDIT. */
+  readonly names: readonly string[];
+  readonly rows: readonly (readonly Cell[])[];
+  /** Of each row the client's, from 0 in the table's rows: a row that states two rises stands twice. */
+  readonly sources: readonly number[];
+  readonly units: Units;
+  /** Where the units are from, in words. */
+  readonly unitsFrom: string;
+  /** What was added that the report does not have in so many words. */
+  readonly added: readonly string[];
+}
+
+export interface PrepareOptions {
+  /** By the client's header in lower case. */
+  readonly told: ReadonlyMap<string, Told>;
+  readonly units?: Units;
+  /** Every cell is a text, as in a CSV file: the texts tell the digits. */
+  readonly isText: boolean;
+}
+
+const FULL_LOAD = 100;
+const DIGITS = 12;
+const quantityOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === name)?.quantity ?? "text";
+const isNumeric = (name: string): boolean => !["text", "date", "band"].includes(quantityOf(name));
+const isDegrees = (name: string): boolean => ["temperature", "difference"].includes(quantityOf(name));
+
+export function prepareReport(table: ClientTable, options: PrepareOptions): PreparedReport {
+  const columns = table.headers.map((header, at) => ({
+    header,
+    unit: table.units[at],
+    cells: table.rows.slice(0, 200).map(({ cells }) => cells[at] ?? null),
+    told: options.told.get(header.trim().toLowerCase()),
+  }));
+  const mapping = mapHeaders(columns).filter(({ header }) => header !== "");
+  const taken = mapping.filter((one): one is MappedHeader & { column: string } => one.column !== undefined);
+  const { units, unitsFrom } = unitsOf(taken, table, options.units);
+  const added: string[] = [];
+  const isComma = hasDecimalCommas(
+    taken.flatMap(({ at, column }) => (isNumeric(column) ? table.rows.map(({ cells }) => cells[at] ?? null) : [])),
+  );
+  if (isComma) added.push("decimal commas read as points");
+  const cellsOf = ({ at, column, unit }: MappedHeader & { column: string }): Cell[] => {
+    const own = table.rows.map(({ cells }) => cleaned(cells[at] ?? null));
+    if (!isNumeric(column)) return own;
+    const points = isComma ? own.map(withPoint) : own;
+    return withUnit(options.isText ? withDigits(points) : points, column, unit, units);
+  };
+  const rises = taken.filter(({ column }) => column === "stated_rise");
+  const others = taken.filter(({ column }) => column !== "stated_rise");
+  const values = new Map(others.map((one) => [one.column, cellsOf(one)]));
+  addFullLoad(values, others, added);
+  const stated = rises.map(({ over, ...one }) => ({ over, cells: cellsOf(one) }));
+  for (const { header, over } of rises)
+    if (over !== undefined) added.push(`reference ${over} where the row has none, since "${header}" says so`);
+  const needsReference = stated.some(({ over }) => over !== undefined);
+  const names = [
+    ...values.keys(),
+    ...(stated.length > 0 ? ["stated_rise"] : []),
+    ...(needsReference && !values.has("reference") ? ["reference"] : []),
+  ];
+  const rows: Cell[][] = [];
+  const sources: number[] = [];
+  for (const [r] of table.rows.entries()) {
+    const given = stated.filter(({ cells }) => cellText(cells[r]) !== "");
+    const count = Math.max(1, given.length);
+    for (let nth = 0; nth < count; nth++) {
+      const rise = given[nth];
+      rows.push(
+        names.map((name): Cell => {
+          if (name === "stated_rise") return rise?.cells[r] ?? null;
+          const own = values.get(name)?.[r] ?? null;
+          if (name === "reference") return (cellText(own) === "" || count > 1 ? rise?.over : undefined) ?? own;
+          // What a row states once is held once.
+          return nth > 0 && name.startsWith("stated_") ? null : own;
+        }),
+      );
+      sources.push(r);
+    }
+  }
+  return { mapping, names, rows, sources, units, unitsFrom, added };
+}
+
+/** Without the noise that a sheet's own subtraction leaves in the last binary digits. */
+function cleaned(cell: Cell): Cell {
+  return typeof cell === "number" ? Number(cell.toPrecision(DIGITS)) : typeof cell === "boolean" ? String(cell) : cell;
+}
+
+/** A load in per cent is of the load that counts as full. */
+function addFullLoad(
+  values: Map<string, Cell[]>,
+  others: readonly (MappedHeader & { column: string })[],
+  added: string[],
+): void {
+  const load = others.find(({ column }) => column === "load");
+  if (load?.unit === undefined || !/^(?:%|pct)$/i.test(load.unit) || values.has("reference_load")) return;
+  values.set(
+    "reference_load",
+    (values.get("load") ?? []).map((cell) => (cellText(cell) === "" ? null : FULL_LOAD)),
+  );
+  added.push(`reference_load ${FULL_LOAD}, since "${load.header}" is in per cent`);
+}
+
+function unitsOf(
+  taken: readonly (MappedHeader & { column: string })[],
+  table: ClientTable,
+  told: Units | undefined,
+): { units: Units; unitsFrom: string } {
+  if (told !== undefined) return { units: told, unitsFrom: "as told" };
+  const votes = taken
+    .filter(({ column }) => isDegrees(column))
+    .flatMap(({ unit, at }) => [
+      unit ?? "",
+      ...table.rows.map(({ cells }) => /[\d+]\s*([^\d]+)$/.exec(cellText(cells[at]))?.[1] ?? ""),
+    ])
+    .map((text) => text.trim());
+  const fahrenheit = votes.filter((text) => /^(?:[°º˚]|deg\.?)?\s*f|^℉/i.test(text)).length;
+  const celsius = votes.filter((text) => /^(?:[°º˚]|deg\.?)?\s*c|^℃/i.test(text)).length;
+  if (fahrenheit > celsius) return { units: "F", unitsFrom: "from the report's units" };
+  return { units: "C", unitsFrom: celsius > 0 ? "from the report's units" : "taken, since no unit is named" };
+}
+
+/** Cells of another unit than the sheet's have it written behind them, so that they are read by it. */
+function withUnit(cells: readonly Cell[], name: string, unit: string | undefined, units: Units): Cell[] {
+  const quantity = quantityOf(name);
+  const written = unit === undefined ? undefined : unitWritten(quantity, unit);
+  const own = unitOf(quantity, units);
+  if (written === undefined || (written.scale === own.scale && written.shift === own.shift)) return [...cells];
+  const decimals = Math.max(
+    0,
+    ...cells.map((cell) => (typeof cell === "number" ? (/\.(\d+)$/.exec(String(cell))?.[1]?.length ?? 0) : 0)),
+  );
+  return cells.map((cell) => {
+    if (typeof cell === "number") return `${cell.toFixed(decimals)} ${unit ?? ""}`;
+    if (typeof cell !== "string" || cell.trim() === "") return cell;
+    const isBare = plainNumber(cell) !== undefined || /\d\s*\+?$/.test(cell.trim());
+    return isBare ? `${cell.trim()} ${unit ?? ""}` : cell;
+  });
+}
