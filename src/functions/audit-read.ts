@@ -1,5 +1,7 @@
 /** Reads the rows of a client's report into claims; what cannot be read is told, never guessed. */
 import type { Claim, Printed } from "../core/audit/verdict/claim.js";
+import { EXPONENT } from "../core/loading/load.js";
+import { inRange, type Range } from "../core/errors.js";
 import { isBareMetal } from "../core/check/surface.js";
 import { COLUMN_LIMITS } from "../core/check/limits.js";
 import type { Named } from "../core/check/named.js";
@@ -24,31 +26,45 @@ export interface ReadClaim {
   readonly isEmpty: boolean;
 }
 
+/** A number computed and not printed has more decimals than any report; its digits say nothing. */
+const MOST_DECIMALS = 4;
+/** Digits of a number that a formula gave: 57.9 − 45.5 is 12.399999999999999 in binary. */
+const SIGNIFICANT = 12;
+
 /** Decimals of a number as it is written; of a number of a sheet the shortest that is it. */
 function decimalsOf(cell: Cell): number | undefined {
-  const text = typeof cell === "number" ? String(cell) : typeof cell === "string" ? cell.trim() : "";
+  const text =
+    typeof cell === "number"
+      ? String(Number(cell.toPrecision(SIGNIFICANT)))
+      : typeof cell === "string"
+        ? cell.trim()
+        : "";
   if (plainNumber(text) === undefined) return undefined;
   const [, fraction = "", exponent = "0"] = /^[^.e]*(?:\.(\d*))?(?:e([+-]?\d+))?$/i.exec(text) ?? [];
   return Math.max(0, fraction.length - Number(exponent));
 }
 
-/** Most decimals of each column's numbers: a sheet shows 58.0 as 58, so its neighbours tell what was printed. */
+/**
+ * Decimals that each column's numbers are printed to: a sheet shows 58.0 as 58, so its neighbours tell. Of numbers printed
+ * alike one in ten ends in 0; where more than half have fewer decimals the column is mixed, and each stands for itself.
+ */
 export function decimalsByColumn(rows: readonly (readonly Cell[])[], columns: number): (number | undefined)[] {
   return Array.from({ length: columns }, (_, c) => {
     const known = rows.flatMap((row) => {
       const cell = row[c] ?? null;
       const decimals = typeof cell === "number" ? decimalsOf(cell) : undefined;
-      return decimals === undefined ? [] : [decimals];
+      return decimals === undefined || decimals > MOST_DECIMALS ? [] : [decimals];
     });
-    return known.length === 0 ? undefined : Math.max(...known);
+    known.sort((one, other) => other - one);
+    return known[Math.ceil(known.length / 2) - 1];
   });
 }
 
-/** A number computed and not printed has more decimals than any report; its digits say nothing. */
-const MOST_DECIMALS = 4;
-
 const HALF_DIGIT_OF: ReadonlySet<string> = new Set([...MEASURED_NAMES, ...STATED_COLUMNS.map(({ name }) => name)]);
 const STATED: ReadonlySet<string> = new Set(STATED_COLUMNS.map(({ name }) => name));
+
+/** What a number can be, by its name, in SI. */
+export const LIMITS: Readonly<Record<string, Range>> = { ...COLUMN_LIMITS, exponent: EXPONENT };
 
 export interface Reading {
   readonly columns: readonly (CheckColumn | undefined)[];
@@ -69,9 +85,12 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
   const text = (name: string): string | undefined => named.text(name) ?? job.text(name);
   const number_ = (name: string): number | undefined => {
     const value = named.raw(name);
-    if (value === undefined) return named.given(name) ? undefined : job.number(name);
-    const limits = COLUMN_LIMITS[name];
-    if (limits !== undefined && named.number(name) === undefined) {
+    const limits = LIMITS[name];
+    if (value === undefined) {
+      const ofJob = named.given(name) ? undefined : job.raw(name);
+      return ofJob === undefined || (limits && !inRange(ofJob, limits)) ? undefined : ofJob;
+    }
+    if (limits !== undefined && !inRange(value, limits)) {
       unread.push(`${name} ${cellText(cells[columns.findIndex((one) => one?.name === name)])} cannot be`);
       return undefined;
     }
@@ -87,9 +106,12 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
       half: HALF_DIGIT_OF.has(name) ? halfDigit(cells[at] ?? null, decimals[at], name, reading, own) : 0,
     };
   };
-  const grade = gradeOf(named.text("stated_grade"));
-  if (named.text("stated_grade") !== undefined && grade === undefined)
-    unread.push(`stated_grade "${named.text("stated_grade")!}": no number from 0 to 4`);
+  // Where words belong 0 is an empty cell, but the grade 0 is one.
+  const isGradeZero = cells[columns.findIndex((one) => one?.name === "stated_grade")] === 0;
+  const typedGrade = named.text("stated_grade") ?? (isGradeZero ? "0" : undefined);
+  const grade = typedGrade === undefined ? undefined : gradeOf(typedGrade);
+  if (typedGrade !== undefined && grade === undefined)
+    unread.push(`stated_grade "${typedGrade}": no whole number from 0 to 4, of 4`);
   const access = text("access");
   const settings = settingsOf(number_);
   const material = text("material");
@@ -169,8 +191,12 @@ function halfDigit(
   return decimals > MOST_DECIMALS ? 0 : toSI(0.5 * 10 ** -decimals, unit);
 }
 
-/** A number from 0 to 4 at the beginning, or alone after a word: "3", "2 of 4", "grade 4". */
-function gradeOf(text: string | undefined): number | undefined {
-  const digit = /^\D*([0-4])(?!\d)/.exec(text ?? "")?.[1];
-  return digit === undefined ? undefined : Number(digit);
+/** "3", "2 of 4", "grade 4", "3 - repair": one whole number from 0 to 4, of a scale of 4 where it names one. */
+function gradeOf(text: string): number | undefined {
+  const [, before = "", digit, behind = ""] = /^(\D*)([0-4])(?!\d)(.*)$/s.exec(text) ?? [];
+  // "-1", ".5", "2.5" and "1-2" are no grades.
+  if (digit === undefined || /^[-−.,]$/.test(before.trim()) || /^[.,]\d/.test(behind)) return undefined;
+  const scale = /^\s*(?:of|out of|\/)\s*(\d+)/i.exec(behind)?.[1];
+  if (scale === undefined ? /^\s*(?:[-–—]|to|or)\s*\d/i.test(behind) : scale !== "4") return undefined;
+  return Number(digit);
 }

@@ -1,11 +1,12 @@
 /** A whole report audited: what the function AUDIT, the sheet and the command line show, from one computation. */
 import { auditRow, isReproduced, type RowAudit } from "../core/audit/verdict/audit.js";
-import { NUMBERINGS, type Numbering } from "../core/audit/verdict/grade.js";
+import { knownCriteria, NUMBERINGS, type Numbering } from "../core/audit/verdict/grade.js";
 import { findingsOf, numberingOf, type ReportFinding } from "../core/audit/verdict/whole-report.js";
+import { inRange } from "../core/errors.js";
 import { type Named } from "../core/check/named.js";
 import { DEFAULT_BAND, type Band } from "../core/planck/band.js";
 import { AUDIT_COLUMNS, AUDIT_JOB_LINES } from "./audit-columns.js";
-import { decimalsByColumn, type ReadClaim, readClaim } from "./audit-read.js";
+import { decimalsByColumn, LIMITS, type ReadClaim, readClaim } from "./audit-read.js";
 import { readBands } from "./bands.js";
 import type { CheckColumn } from "./check-columns.js";
 import { cellText, plainName } from "./check-names.js";
@@ -108,5 +109,12 @@ function readAuditJob(job: Grid, units: Units): { named: Named; band: Band; notR
   const band = typed === undefined ? undefined : readBands(typed).values[0];
   notRead.push(...findings.map(({ column, values: said = {} }) => `${column} "${String(said.typed ?? "")}"`));
   if (typed !== undefined && band === undefined) notRead.push(`band "${typed}"`);
+  const criteria = named.text("criteria");
+  if (criteria !== undefined && knownCriteria(criteria) === undefined) notRead.push(`criteria "${criteria}"`);
+  for (const [at, { name }] of columns.entries()) {
+    const [value, limits] = [named.raw(name), LIMITS[name]];
+    if (value !== undefined && limits !== undefined && !inRange(value, limits))
+      notRead.push(`job_${name} ${cellText(values[at])} cannot be`);
+  }
   return { named, band: band ?? DEFAULT_BAND, notRead };
 }

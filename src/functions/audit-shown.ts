@@ -1,5 +1,5 @@
 /** An audited report as cells: a line for each stated value, the findings, or one column a row each. */
-import type { RowAudit, StatedLine } from "../core/audit/verdict/audit.js";
+import { type RowAudit, standingOf, type StatedLine } from "../core/audit/verdict/audit.js";
 import type { AuditedReport, AuditedRow } from "./audit-report.js";
 import { temperatureFormula } from "./audit-formula.js";
 import {
@@ -52,7 +52,7 @@ const asDifference = (si: number | undefined, units: Units): Cell =>
 const asTyped = (cell: Cell): Cell => (typeof cell === "number" ? Number(cell.toPrecision(12)) : cell);
 
 /** One line of a row as the table has it. */
-function lineCells({ row, audit }: AuditedRow, line: StatedLine, units: Units): Cell[] {
+function lineCells({ row, audit, unread }: AuditedRow, line: StatedLine, units: Units): Cell[] {
   const { what, stated, number } = line;
   const unit = unitFor(what, units);
   const value = (si: number | undefined): Cell => (si === undefined ? "" : fromSI(si, unit));
@@ -67,7 +67,7 @@ function lineCells({ row, audit }: AuditedRow, line: StatedLine, units: Units): 
     methodWords(audit!.method),
     audit!.grade === undefined ? "" : gradeWords(audit!.grade),
     consequenceWords(audit!.consequence, units),
-    [...new Set(number?.missing ?? [])].join(", "),
+    [...new Set<string>([...(number?.missing ?? []), ...unread])].join(", "),
     number === undefined ? "" : slipsText(number, what, units),
     what === "temperature" ? temperatureFormula(audit!.claim, units) : "",
   ];
@@ -80,10 +80,12 @@ export function auditLines({ rows, units }: AuditedReport): Grid {
 
 export function auditFindings({ findings, notRead }: AuditedReport): Grid {
   const lines = findings.map(findingWords).map(({ what, why, todo }): Cell[] => [what, why, todo]);
-  const unread = notRead.map((name): Cell[] => [
-    `not read: ${name}`,
-    "It is no name that is read.",
-    "Rename it, or leave it.",
+  // A value stands with its name, in quotation marks or as one that cannot be.
+  const isValue = (text: string): boolean => /"| cannot be$/.test(text);
+  const unread = notRead.map((text): Cell[] => [
+    `not read: ${text}`,
+    isValue(text) ? "The value is none that is read." : "It is no name that is read.",
+    isValue(text) ? "Correct it, or leave it." : "Rename it, or leave it.",
   ]);
   return [["what", "why", "what to do"], ...lines, ...unread];
 }
@@ -120,7 +122,8 @@ function cellOf(row: AuditedRow, audit: RowAudit, show: string, units: Units): C
     case "formula":
       return temperatureFormula(audit.claim, units);
     default:
-      return audit.lines.length === 0 ? "nothing stated" : row.isReproduced ? "reproduced" : "not reproduced";
+      if (audit.lines.length === 0) return row.unread.length > 0 ? "not read" : "nothing stated";
+      return standingOf(audit);
   }
 }
 

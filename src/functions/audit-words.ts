@@ -22,6 +22,9 @@ const AUDIT_SLIP_WORDS: Readonly<Record<string, string>> = {
   "room-air-for-enclosure": "over the room's air in place of the enclosure's",
   reversed: "reference less hot one",
   "rated-for-maximum": "the rated load in place of the reference load",
+  "other-current": "the reference's own load for the hot one",
+  "currents-swapped": "the loads of the hot one and its reference swapped",
+  "temperature-scaled": "the hot temperature scaled in place of its rise",
 };
 
 function slipWords(key: string): string {
@@ -47,15 +50,16 @@ const withUnit = (value: number, unit: Unit): string => `${shown(value, unit)} $
 
 export function numberWords(verdict: NumberVerdict, what: QuantityStated, units: Units): string {
   const unit = unitFor(what, units);
-  const { kind, missing, span, slips, exponent } = verdict;
+  const { kind, missing, span, slips, exponent, from } = verdict;
   const between = span === undefined ? "" : `; between ${shown(span[0], unit)} and ${withUnit(span[1], unit)}`;
   switch (kind) {
     case "reproduced": {
+      const printed = from === undefined ? "" : ` from the stated ${from} as printed`;
       const said = exponent === undefined ? "" : ` with exponent ${readable(exponent)}, which is not stated`;
       const material = missing.filter((name) => name !== "air_transmission");
       const left = missing.includes("air_transmission") ? "air taken as 1" : "";
       const rest = [...(material.length > 0 ? [`${material.join(", ")} immaterial`] : []), left].filter(Boolean);
-      return `reproduced${said}${rest.length > 0 ? `, ${rest.join(", ")}` : ""}`;
+      return `reproduced${printed}${said}${rest.length > 0 ? `, ${rest.join(", ")}` : ""}`;
     }
     case "slips": {
       const groups = ["arithmetic", "method"].flatMap((group) => {
@@ -92,9 +96,9 @@ const DEFECTS: Readonly<Record<Defect, string>> = {
   "no-reference": "reference not stated",
   "no-load": "load not stated",
   "too-little-load": "projected from too little load",
-  "unequal-scaled": "difference scaled at unequal currents",
+  "unequal-scaled": "unequal currents: scaling the difference would give the number",
   "indirect-in-direct": "no direct view, graded by a table for direct views",
-  "subtracted-before-corrected": "subtracted before corrected",
+  "subtracted-before-corrected": "subtracting before correcting would give the number",
   "qualitative-only": "emissivity below 0.3 given as a temperature",
   "reflected-is-air-outdoors": "reflected taken as the air, outdoors",
   "window-left-out": "through a window, without its transmission",
@@ -110,13 +114,15 @@ export function methodWords(defects: readonly Defect[]): string {
 }
 
 export function gradeWords(verdict: GradeVerdict): string {
-  const { kind, follows, reference, roundTo, because } = verdict;
-  const own = follows === undefined ? "" : `: the stated rise is grade ${follows} of 4`;
+  const { kind, reference, roundTo = [], because } = verdict;
+  const own = gradeOfRise(verdict);
   switch (kind) {
     case "follows":
       return "follows";
+    case "before rounding":
+      return `follows only from digits that are not printed${own}`;
     case "rounded":
-      return `follows only if rounded first, to ${roundedTo(roundTo ?? 1)}${own}`;
+      return `follows only if rounded first, to ${roundTo.map(roundedTo).join(" or ")}${own}`;
     case "other column":
       return `other column: over ${reference ?? ""} it would follow${own}`;
     case "other numbering":
@@ -128,15 +134,27 @@ export function gradeWords(verdict: GradeVerdict): string {
     case "does not follow":
       return `does not follow${own}`;
     case "refused":
-      return because === "colder-than-reference"
-        ? "does not follow: colder than its reference"
-        : "does not follow: the criteria give no grade";
+      return `does not follow: ${REFUSALS[because ?? ""] ?? "the criteria give no grade"}`;
     case "needs":
-      return reference === undefined
-        ? "cannot be checked: needs reference or rise"
-        : `cannot be checked: needs reference; over ${reference} it would follow`;
+      if (because === "criteria") return "cannot be checked: the criteria are none that are known here";
+      return `cannot be checked: needs ${because ?? "rise"}${reference === undefined ? "" : `; over ${reference} it would follow`}`;
   }
 }
+
+/** ": the stated rise is grade 2 of 4", with the number that the report has for it where it counts the other way. */
+function gradeOfRise({ follows, of, numbering }: GradeVerdict): string {
+  if (follows === undefined) return "";
+  const theirs =
+    numbering === "4 = worst" || follows === 0 ? "" : ` (4 = worst), ${5 - follows} as the report counts (1 = worst)`;
+  return `: the ${of} rise is grade ${follows} of 4${theirs}`;
+}
+
+const REFUSALS: Readonly<Record<string, string>> = {
+  "colder-than-reference": "colder than its reference",
+  "reference-not-in-criteria": "the criteria have no column for this reference",
+  "view-not-in-criteria": "the criteria are not for this view",
+  "enclosed-not-graded": "an enclosed part has no grade",
+};
 
 function roundedTo(step: number): string {
   return step === 0.1 ? "0.1 K" : step === 1 ? "1 K" : "1 °F";
@@ -179,7 +197,7 @@ export function findingWords(finding: ReportFinding): FindingWords {
     case "same-emissivity":
       return {
         what: `emissivity ${readable(finding.emissivity)} on ${finding.rows} rows of ${finding.materials} materials`,
-        why: "One emissivity cannot be right for all of them.",
+        why: "One emissivity is seldom right for so many surfaces.",
         todo: "Ask for the emissivity of each surface, and where it comes from.",
       };
     case "reflected-is-air":

@@ -63,7 +63,7 @@ const SLIPS_PLANTED: readonly [
   ],
   [23, "stated_rise", () => rise(23) * 1.8, "× 1.8 once too often"],
   [24, "stated_rise", () => hot(24) - number(24, "surrounding_air"), "over air in place of similar"],
-  [30, "stated_rise_at_load", () => rise(30) * ratio(30) ** -1.8, "currents of the hot and the first other swapped"],
+  [30, "stated_rise_at_load", () => rise(30) * ratio(30) ** -1.8, "load and reference load swapped"],
   [33, "stated_rise_at_load", () => rise(33) * ratio(33) ** 3.6, "adjusted for load twice"],
   [
     36,

@@ -20,6 +20,8 @@ export interface ReportLine<Key extends string = string> {
    * inputs as stated by these alone; of a slip by any of the slips, in the rows that it had left to explain.
    */
   readonly byChance: number;
+  /** More rows than chance explains. */
+  readonly sure: boolean;
 }
 
 type Key = TemperatureSlipKey | typeof AS_STATED | typeof CUT_OFF;
@@ -30,10 +32,16 @@ interface Tally extends ReportLine<Key> {
   readonly against: number;
   /** Rows that neither the slip nor the inputs as stated explain. */
   readonly neither: number;
-  /** More rows than chance explains. */
-  readonly sure: boolean;
   /** Of digits cut off: all rows that they fit, those included that rounding fits too. */
   readonly fits?: number;
+}
+
+/**
+ * Whether a slip explains more rows than chance: the best of so many slips, in the rows that were left to explain.
+ * @param chance of one row to be explained by one slip
+ */
+export function isBeyondChance(explained: number, left: number, slips: number, chance: number): boolean {
+  return slips * atLeast(explained, left, chance) < SIGNIFICANCE;
 }
 
 /** Above this, rows explained by chance alone are no wonder. */
@@ -63,12 +71,13 @@ export function explainReport(rows: readonly Explanation<RowKey>[], step?: numbe
   const leads = cut !== undefined && (before[0] === undefined || net(cut) >= net(before[0]));
   const slipsInOrder = leads ? [cut, own, ...before, ...after] : [...before, own, ...after];
   const sorted = own.explained > 0 || leads ? slipsInOrder : [...slipsInOrder.filter((line) => line !== own), own];
-  return sorted.map(({ key, fits, explained, rows: shown, median, byChance }) => ({
+  return sorted.map(({ key, fits, explained, rows: shown, median, byChance, sure }) => ({
     key,
     explained: fits ?? explained,
     rows: shown,
     median,
     byChance,
+    sure,
   }));
 }
 
@@ -136,7 +145,7 @@ function tally(key: RowKey, rows: readonly Explanation<RowKey>[], chance: number
     byChance,
     against,
     neither,
-    sure: slips * atLeast(explained, explained + neither, chance) < SIGNIFICANCE,
+    sure: isBeyondChance(explained, explained + neither, slips, chance),
   };
 }
 

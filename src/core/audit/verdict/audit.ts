@@ -51,12 +51,16 @@ export function auditRow(claim: Claim, numbering: Numbering | undefined): RowAud
   add("reference temperature", claim.referenceApparent && statedReferenceTemp, () =>
     temperatureVerdict(statedReferenceTemp!, recompute(claim, claim.referenceApparent)),
   );
-  add("rise", statedRise, () => riseVerdict(statedRise!, claim, ends));
-  add("rise at load", statedRiseAtLoad, () => atLoadVerdict(statedRiseAtLoad!, claim, ends));
+  /** Whether nothing speaks against what the report states before. */
+  const holds = (): boolean => numbers.every(({ number }) => number?.kind === "reproduced");
+  add("rise", statedRise, () => riseVerdict(statedRise!, claim, ends, holds()));
+  const riseHolds = numbers.every(({ what, number }) => what !== "rise" || number?.kind === "reproduced");
+  add("rise at load", statedRiseAtLoad, () => atLoadVerdict(statedRiseAtLoad!, claim, ends, riseHolds));
   const isSure =
     isAirAlone(rise.missing) || rise.span === undefined || rise.span[1] - rise.span[0] <= rise.inputTolerance;
   const recomputed = isLimit || !isSure ? undefined : rise.value;
-  const grade = statedGrade === undefined ? undefined : gradeVerdict(claim, statedGrade, numbering, recomputed);
+  const printed = recomputed === undefined ? undefined : { value: recomputed, half: rise.inputTolerance };
+  const grade = statedGrade === undefined ? undefined : gradeVerdict(claim, statedGrade, numbering, printed);
   if (statedGrade !== undefined) numbers.push({ what: "grade", stated: statedGrade, half: 0, number: undefined });
   const verdicts = numbers.flatMap(({ number }) => (number === undefined ? [] : [number]));
   return {
@@ -68,9 +72,24 @@ export function auditRow(claim: Claim, numbering: Numbering | undefined): RowAud
   };
 }
 
+/** Grades that nothing is said against. */
+const FOLLOWS: ReadonlySet<GradeVerdict["kind"]> = new Set(["follows", "before rounding", "other numbering"]);
+
 /** Whether anything that the row states is not what its inputs give, or does not follow. */
 export function isReproduced({ lines, grade }: RowAudit): boolean {
   const right = (line: StatedLine): boolean =>
     line.number === undefined || line.number.kind === "reproduced" || line.number.kind === "limit";
-  return lines.every(right) && (grade === undefined || grade.kind === "follows" || grade.kind === "other numbering");
+  return lines.every(right) && (grade === undefined || FOLLOWS.has(grade.kind));
+}
+
+export type Standing = "reproduced" | "cannot be reproduced" | "not reproduced";
+
+/** The row all in all: what lacks an input is neither right nor wrong. */
+export function standingOf(audit: RowAudit): Standing {
+  if (isReproduced(audit)) return "reproduced";
+  const isOpen = ({ number }: StatedLine): boolean =>
+    number === undefined || ["reproduced", "limit", "needs"].includes(number.kind);
+  const { lines, grade } = audit;
+  const isGradeOpen = grade === undefined || grade.kind === "needs" || FOLLOWS.has(grade.kind);
+  return lines.every(isOpen) && isGradeOpen ? "cannot be reproduced" : "not reproduced";
 }

@@ -1,9 +1,9 @@
 /** Whether a stated grade follows from the report's own rise, and by which reading of the criteria. */
-import type { ReferenceKind } from "../../../data/criteria.js";
+import type { CriteriaSet, ReferenceKind } from "../../../data/criteria.js";
 import { GreybodyError } from "../../errors.js";
-import { REFERENCE_KINDS } from "../../severity/criteria.js";
+import { criteriaNamed, REFERENCE_KINDS } from "../../severity/criteria.js";
 import { grade as gradeOf } from "../../severity/grade.js";
-import type { Claim } from "./claim.js";
+import type { Claim, Printed } from "./claim.js";
 
 /** How a report counts its grades: ours 4 = worst, others 1 = worst; by itself a number tells neither. */
 export type Numbering = "4 = worst" | "1 = worst";
@@ -12,6 +12,7 @@ export const NUMBERINGS: readonly Numbering[] = ["4 = worst", "1 = worst"];
 export interface GradeVerdict {
   readonly kind:
     | "follows"
+    | "before rounding"
     | "rounded"
     | "other column"
     | "other numbering"
@@ -24,10 +25,14 @@ export interface GradeVerdict {
   readonly follows: number | undefined;
   /** The stated grade in our numbering. */
   readonly stated: number;
-  /** Step of rounding that fits [K], column that fits. */
-  readonly roundTo?: number;
+  /** Which rise was graded: the stated one, or the recomputed one where the report states none. */
+  readonly of: "stated" | "recomputed";
+  /** How the report's grades were taken to count. */
+  readonly numbering: Numbering;
+  /** Steps of rounding that fit [K], column that fits. */
+  readonly roundTo?: readonly number[];
   readonly reference?: ReferenceKind;
-  /** Why the criteria give no grade: the key of the refusal. */
+  /** Why the criteria give no grade: the key of the refusal; of "needs": what is needed. */
   readonly because?: string;
 }
 
@@ -54,6 +59,16 @@ export function gradeFor(claim: Claim, rise: number, reference: ReferenceKind, r
   }
 }
 
+/** The criteria that the report names; undefined where they are not among ours. */
+export function knownCriteria(criteria: string): CriteriaSet | undefined {
+  try {
+    return criteriaNamed(criteria);
+  } catch (error) {
+    if (error instanceof GreybodyError) return undefined;
+    throw error;
+  }
+}
+
 function refusal(claim: Claim, rise: number, reference: ReferenceKind): string | undefined {
   try {
     gradeOf({ rise, reference, criteria: claim.criteria, view: claim.view });
@@ -64,40 +79,69 @@ function refusal(claim: Claim, rise: number, reference: ReferenceKind): string |
   }
 }
 
-/** @param recomputed the rise as recomputed, where that differs from what the report states */
+/** @param recomputed the rise as recomputed, with how far its digits leave it open */
 export function gradeVerdict(
   claim: Claim,
   written: number,
   numbering: Numbering | undefined,
-  recomputed: number | undefined,
+  recomputed: Printed | undefined,
 ): GradeVerdict {
+  const ours = verdictIn(numbering ?? "4 = worst", claim, written, recomputed);
+  if (numbering !== undefined || ours.kind === "follows" || ours.kind === "needs") return ours;
+  // More of the report's grades fit the other way to count, so it is held to that one.
+  const theirs = verdictIn("1 = worst", claim, written, recomputed);
+  return theirs.kind === "follows" && theirs.stated !== ours.stated ? { ...theirs, kind: "other numbering" } : theirs;
+}
+
+function verdictIn(numbering: Numbering, claim: Claim, written: number, recomputed: Printed | undefined): GradeVerdict {
   const { reference, statedRiseAtLoad } = claim;
-  const rise = claim.statedRise?.value ?? recomputed;
-  const assumed = numbering ?? "4 = worst";
-  const stated = inOurs(written, assumed);
-  if (rise === undefined) return { kind: "needs", follows: undefined, stated };
+  const printed = claim.statedRise ?? recomputed;
+  const stated = inOurs(written, numbering);
+  const of = claim.statedRise === undefined ? ("recomputed" as const) : ("stated" as const);
+  const needs = { kind: "needs", follows: undefined, stated, of, numbering } as const;
+  if (knownCriteria(claim.criteria) === undefined) return { ...needs, because: "criteria" };
+  if (printed === undefined) return { ...needs, because: reference === undefined ? "reference or rise" : "rise" };
+  const rise = printed.value;
   if (reference === undefined) {
     // Never graded without its reference: it is said over what it would follow.
-    const fits = REFERENCE_KINDS.filter((kind) => kind !== "limit" && gradeFor(claim, rise, kind) === stated);
-    return { kind: "needs", follows: undefined, stated, ...(fits[0] === undefined ? {} : { reference: fits[0] }) };
+    const fits = REFERENCE_KINDS.find((kind) => kind !== "limit" && gradeFor(claim, rise, kind) === stated);
+    return { ...needs, because: "reference", ...(fits === undefined ? {} : { reference: fits }) };
   }
   const follows = gradeFor(claim, rise, reference);
-  const other = NUMBERINGS.find((one) => one !== assumed)!;
-  const turned = inOurs(written, other);
-  if (follows === stated) return { kind: "follows", follows, stated };
-  if (follows === undefined)
-    return { kind: "refused", follows, stated, because: refusal(claim, rise, reference) ?? "" };
-  const roundTo = ROUNDINGS.find((step) => gradeFor(claim, rise, reference, step) === stated);
-  if (roundTo !== undefined) return { kind: "rounded", follows, stated, roundTo };
-  if (numbering === undefined && follows === turned && turned !== stated)
-    return { kind: "other numbering", follows, stated: turned };
+  const known = { follows, stated, of, numbering };
+  if (follows === stated) return { kind: "follows", ...known };
+  if (follows === undefined) return { kind: "refused", ...known, because: refusal(claim, rise, reference) ?? "" };
+  if (isWithinDigits(claim, reference, stated, recomputed)) return { kind: "before rounding", ...known };
+  const roundTo = ROUNDINGS.filter((step) => gradeFor(claim, rise, reference, step) === stated);
+  if (roundTo.length > 0) return { kind: "rounded", ...known, roundTo };
   const column = REFERENCE_KINDS.find(
     (kind) => kind !== reference && kind !== "limit" && gradeFor(claim, rise, kind) === stated,
   );
   if (statedRiseAtLoad !== undefined && gradeFor(claim, statedRiseAtLoad.value, reference) === stated)
-    return { kind: "projected", follows, stated };
-  if (recomputed !== undefined && gradeFor(claim, recomputed, reference) === stated)
-    return { kind: "recomputed", follows, stated };
-  if (column !== undefined) return { kind: "other column", follows, stated, reference: column };
-  return { kind: "does not follow", follows, stated };
+    return { kind: "projected", ...known };
+  if (recomputed !== undefined && gradeFor(claim, recomputed.value, reference) === stated)
+    return { kind: "recomputed", ...known };
+  if (column !== undefined) return { kind: "other column", ...known, reference: column };
+  return { kind: "does not follow", ...known };
+}
+
+/**
+ * Whether a rise that is printed as the stated one may have had the stated grade before it was rounded: 15.04 K is above 15
+ * and printed as 15.0. What the readings leave open narrows that where the two meet.
+ */
+function isWithinDigits(
+  claim: Claim,
+  reference: ReferenceKind,
+  stated: number,
+  recomputed: Printed | undefined,
+): boolean {
+  const printed = claim.statedRise ?? recomputed;
+  if (printed === undefined) return false;
+  let [low, high] = [printed.value - printed.half, printed.value + printed.half];
+  if (recomputed !== undefined) {
+    const [from, to] = [recomputed.value - recomputed.half, recomputed.value + recomputed.half];
+    if (from <= high && to >= low) [low, high] = [Math.max(low, from), Math.min(high, to)];
+  }
+  // A number halfway is rounded away from zero, so the upper end itself belongs to the next one.
+  return [low, high - 2e-6].some((rise) => rise >= low && gradeFor(claim, rise, reference) === stated);
 }

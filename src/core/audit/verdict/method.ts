@@ -1,5 +1,6 @@
 /** What speaks against the way a number was arrived at, whether it is reproduced or not. */
 import { below, above } from "../../check/hit.js";
+import { knownCriteria } from "./grade.js";
 import { isProjectedFromTooLittle, isUnequal } from "./at-load.js";
 import type { Claim } from "./claim.js";
 import type { NumberVerdict } from "./number.js";
@@ -30,7 +31,7 @@ const ALIKE = 0.05;
 
 /** Slips that are another method, not another sum. */
 const METHODS =
-  /^(reading-itself|emissivity-|air-|inner-air|outer-air|window-|reflected-(air|20|0|term)|start-up|path-into|inner-path|fourth-|band-|degrees-|celsius-over|subtracted|only-|readings-over|similar-for|room-air|less-|not-adjusted|exponent-|difference-scaled|over-air|temperature-scaled|rated-for)/;
+  /^(reading-itself|emissivity-|air-(left|of|for)|inner-air|outer-air|window-|reflected-(air|20|0|term)|start-up|path-into|inner-path|fourth-|band-|degrees-|celsius-over|subtracted|only-|readings-over|similar-for|room-air|less-|not-adjusted|exponent-|difference-scaled|over-air|temperature-scaled|rated-for)/;
 
 export function isMethod(slip: string): boolean {
   return METHODS.test(slip);
@@ -43,17 +44,21 @@ export function defectsOf(claim: Claim, verdicts: readonly NumberVerdict[]): Def
   const ofRise = statedRise !== undefined || statedRiseAtLoad !== undefined || graded;
   const corrects = statedTemp !== undefined && claim.apparent !== undefined;
   const { emissivity, reflected } = settings;
-  const slipsOf = new Set(verdicts.flatMap(({ slips }) => slips.map(({ key }) => key)));
+  // Where something missing may be the reason instead, a slip that would also give the number is no defect.
+  const accused = verdicts.filter(({ kind }) => kind === "slips");
+  const slipsOf = new Set(accused.flatMap(({ slips }) => slips.map(({ key }) => key)));
+  const isScaled = verdicts.some(({ slips }) => slips.some(({ key }) => key.startsWith("difference-scaled")));
   const air = settings.airTemp ?? claim.surroundingAir?.value;
   const found: [Defect, boolean][] = [
     ["no-reference", ofRise && reference === undefined],
     ["no-load", (graded || statedRiseAtLoad !== undefined) && view === "direct" && load === undefined],
     ["too-little-load", statedRiseAtLoad !== undefined && isProjectedFromTooLittle(claim)],
+    ["unequal-scaled", statedRiseAtLoad !== undefined && reference !== "ambient" && isUnequal(claim) && isScaled],
+    // Of criteria that are not known here nobody can say which views they are for.
     [
-      "unequal-scaled",
-      statedRiseAtLoad !== undefined && reference !== "ambient" && isUnequal(claim) && slipsOf.has("difference-scaled"),
+      "indirect-in-direct",
+      graded && view !== "direct" && knownCriteria(claim.criteria)?.views.includes(view) === false,
     ],
-    ["indirect-in-direct", graded && view !== "direct"],
     ["subtracted-before-corrected", slipsOf.has("subtracted-before-corrected")],
     [
       "qualitative-only",
@@ -74,7 +79,7 @@ export function defectsOf(claim: Claim, verdicts: readonly NumberVerdict[]): Def
     ["limit-reading", claim.readingIs !== undefined && claim.readingIs !== "exact"],
   ];
   const known = found.filter(([, holds]) => holds).map(([defect]) => defect);
-  const slip = verdicts.some(({ slips }) => slips.some(({ key }) => isMethod(key)));
+  const slip = [...slipsOf].some(isMethod);
   return slip && !known.includes("subtracted-before-corrected") && !known.includes("unequal-scaled")
     ? [...known, "slip-of-method"]
     : known;

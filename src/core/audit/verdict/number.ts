@@ -1,8 +1,10 @@
 /** Whether a stated number is what its inputs give, and if not, which usual slip would give it. */
+import { TEMPERATURE } from "../../limits.js";
+import { inRange } from "../../errors.js";
 import { AS_STATED, explain } from "../explain.js";
 import { judge, SLACK, TOLERANCE, type Judged } from "../judge.js";
 import type { Printed } from "./claim.js";
-import type { Missing, Recomputed } from "./recompute.js";
+import type { Missing, Recomputed, RecomputedTemperature } from "./recompute.js";
 
 export interface NumberVerdict {
   /**
@@ -22,6 +24,8 @@ export interface NumberVerdict {
   readonly slips: readonly FoundSlip[];
   /** Of a rise at another load: the exponent that reproduces it, where the report names none. */
   readonly exponent?: number;
+  /** Reproduced from other numbers of the report as they are printed, and not from its readings. */
+  readonly from?: "temperatures" | "rise";
 }
 
 /** What a slip of a rise would give; undefined where the row has no room for it. */
@@ -51,33 +55,38 @@ export const atLimit: NumberVerdict = { kind: "limit", ...nothing, missing: [] }
 export const isAirAlone = (missing: readonly Missing[]): boolean =>
   missing.every((name) => name === "air_transmission");
 
+/** Two programs agree no better than that on a number that has all of its digits [K]. */
+const LEAST_TOLERANCE = 0.001;
+
+/** How far stated and recomputed may lie apart [K]: the digits that are printed, the band, and what is missing and immaterial. */
+function toleranceOf(stated: Printed, found: Recomputed): number {
+  const reach = isAirAlone(found.missing) ? 0 : reachOf(found);
+  return Math.max(stated.half + found.inputTolerance + reach, LEAST_TOLERANCE);
+}
+
 /** The verdict where what is missing, or the lack of an answer, settles it; undefined where the number is to be judged. */
-function settled(stated: Printed, found: Omit<Recomputed, "given">): NumberVerdict | undefined {
+function settled(stated: Printed, found: Recomputed): NumberVerdict | undefined {
   const { value, missing, span, inputTolerance, impossible } = found;
   if (impossible) return { kind: "no-answer", ...nothing, missing };
   if (value === undefined) return { kind: "needs", ...nothing, missing };
-  const tolerance = stated.half + inputTolerance;
+  const tolerance = Math.max(stated.half + inputTolerance, LEAST_TOLERANCE);
   if (span === undefined || isAirAlone(missing) || reachOf(found) <= tolerance) return undefined;
   return ofSpan(stated, found, tolerance);
 }
 
 /** The printed digits alone leave so much open that any slip would match. */
-function blunt(stated: Printed, { value, missing, span }: Omit<Recomputed, "given">, tolerance: number): NumberVerdict {
+function blunt(stated: Printed, { value, missing, span }: Recomputed, tolerance: number): NumberVerdict {
   const difference = stated.value - value!;
   const kind = Math.abs(difference) <= tolerance + SLACK ? "reproduced" : "unexplained";
   return { kind, recomputed: value, difference, tolerance, missing, span, slips: [] };
 }
 
 /** How far the number may lie from the recomputed one for all that is missing. */
-function reachOf({ value, span }: Omit<Recomputed, "given">): number {
+function reachOf({ value, span }: Recomputed): number {
   return span === undefined || value === undefined ? 0 : Math.max(span[1] - value, value - span[0]);
 }
 
-function ofSpan(
-  stated: Printed,
-  { value, missing, span }: Omit<Recomputed, "given">,
-  tolerance: number,
-): NumberVerdict {
+function ofSpan(stated: Printed, { value, missing, span }: Recomputed, tolerance: number): NumberVerdict {
   const [low, high] = span!;
   const inside = stated.value >= low - tolerance - SLACK && stated.value <= high + tolerance + SLACK;
   const difference = stated.value - value!;
@@ -85,26 +94,37 @@ function ofSpan(
 }
 
 /** Of a corrected temperature. */
-export function temperatureVerdict(stated: Printed, found: Recomputed): NumberVerdict {
+export function temperatureVerdict(stated: Printed, found: RecomputedTemperature): NumberVerdict {
   const before = settled(stated, found);
+  if (before?.kind === "outside") {
+    const slips = ofEveryCorner(stated, found, before.tolerance!);
+    return slips.length === 0 ? before : { ...before, kind: "slips", slips };
+  }
   if (before !== undefined || found.given === undefined)
     return before ?? { kind: "needs", ...nothing, missing: found.missing };
-  const tolerance = stated.half + found.inputTolerance;
-  const reach = isAirAlone(found.missing) ? 0 : reachOf(found);
-  if (tolerance + reach > TOLERANCE.max!) return blunt(stated, found, tolerance + reach);
-  const { reproduced, lines } = explain(stated.value, found.given, tolerance + reach);
+  const tolerance = toleranceOf(stated, found);
+  // What is no temperature is explained by nothing.
+  if (tolerance > TOLERANCE.max! || !inRange(stated.value, TEMPERATURE)) return blunt(stated, found, tolerance);
+  const { reproduced, lines } = explain(stated.value, found.given, tolerance);
   return verdict(stated, found, tolerance, reproduced, lines);
+}
+
+/** Slips that would give the number whatever is missing: the reading itself hangs on no setting. */
+function ofEveryCorner(stated: Printed, { corners }: RecomputedTemperature, tolerance: number): FoundSlip[] {
+  if (tolerance > TOLERANCE.max! || !inRange(stated.value, TEMPERATURE)) return [];
+  const [first = [], ...others] = corners.map((corner) => matching(explain(stated.value, corner, tolerance).lines));
+  return first.filter(({ key }) => others.every((slips) => slips.some((slip) => slip.key === key)));
 }
 
 /** Of a rise, by the slips that its own inputs have. */
 export function differenceVerdict(
   stated: Printed,
-  found: Omit<Recomputed, "given">,
+  found: Recomputed,
   slips: readonly { readonly key: string; readonly gives: number | undefined }[],
 ): NumberVerdict {
   const before = settled(stated, found);
   if (before !== undefined) return before;
-  const tolerance = stated.half + found.inputTolerance;
+  const tolerance = toleranceOf(stated, found);
   if (tolerance > TOLERANCE.max!) return blunt(stated, found, tolerance);
   const { reproduced, lines } = judge<string>(stated.value, candidate(AS_STATED, found.value), slips, tolerance);
   return verdict(stated, found, tolerance, reproduced, lines);
@@ -112,15 +132,16 @@ export function differenceVerdict(
 
 function verdict(
   stated: Printed,
-  { value, missing, span }: Omit<Recomputed, "given">,
+  { value, missing, span }: Recomputed,
   tolerance: number,
   reproduced: boolean,
   lines: readonly Judged[],
 ): NumberVerdict {
   const slips = reproduced ? [] : matching(lines);
-  if (!reproduced && slips.length === 0 && span !== undefined && isAirAlone(missing)) {
+  if (!reproduced && span !== undefined && isAirAlone(missing)) {
+    // Air that the report does not print is the plainer reason; slips that would give the number stand beside it.
     const found = ofSpan(stated, { value, missing, span, inputTolerance: tolerance, impossible: false }, tolerance);
-    if (found.kind === "needs") return found;
+    if (found.kind === "needs") return { ...found, slips };
   }
   return {
     kind: reproduced ? "reproduced" : slips.length > 0 ? "slips" : "unexplained",

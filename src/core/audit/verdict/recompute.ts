@@ -28,6 +28,8 @@ export type Missing =
   | "reference_apparent"
   | "surrounding_air"
   | "load"
+  | "load above 0"
+  | "load_of_reference above 0"
   | "reference_load"
   | "exponent";
 
@@ -39,23 +41,38 @@ export interface Recomputed {
   readonly missing: readonly Missing[];
   /** Over the plausible spans of what is missing [K]. */
   readonly span: readonly [number, number] | undefined;
-  /** The case that slips are looked for in. */
-  readonly given: TemperatureCase | undefined;
   /** No object gives this reading under these settings. */
   readonly impossible: boolean;
 }
 
-const nothing = (missing: readonly Missing[]): Recomputed => ({
+export interface RecomputedTemperature extends Recomputed {
+  /** The part of inputTolerance that is the reading's digits [K]. */
+  readonly ofDigits: number;
+  /** How much the other usual long-wave band would give more [K]. */
+  readonly bandShift: number;
+  /** The case at each corner of the plausible spans, in one order for all readings of a claim; none where nothing is missing. */
+  readonly corners: readonly TemperatureCase[];
+  /** The corrected temperature at each of them [K]. */
+  readonly cornerTemps: readonly number[];
+  /** The case that slips are looked for in. */
+  readonly given: TemperatureCase | undefined;
+}
+
+const nothing = (missing: readonly Missing[]): RecomputedTemperature => ({
   value: undefined,
   inputTolerance: NaN,
+  ofDigits: NaN,
+  bandShift: NaN,
   missing,
   span: undefined,
+  corners: [],
+  cornerTemps: [],
   given: undefined,
   impossible: false,
 });
 
 /** The corrected temperature of a reading under the claim's settings. */
-export function recompute(claim: Claim, reading: Printed | undefined): Recomputed {
+export function recompute(claim: Claim, reading: Printed | undefined): RecomputedTemperature {
   const { settings, band } = claim;
   const missing: Missing[] = [];
   if (reading === undefined) missing.push("apparent");
@@ -98,11 +115,18 @@ export function recompute(claim: Claim, reading: Printed | undefined): Recompute
   // The air alone is varied: beside what moves the number more it is taken as 1, as reports without any air do.
   const others = missing.filter((name) => name !== "air_transmission");
   const varied = others.length > 0 ? others : missing.map(() => "airTransmission");
+  const corners = varied.length === 0 ? [] : cornersOf(given, varied, spans);
+  const cornerTemps = corners.map((corner) => answer(corner) ?? value);
+  const [digits, bandShift] = [ofDigits(given, reading.half, value), shiftOfBand(given, value)];
   return {
     value,
-    inputTolerance: ofDigits(given, reading.half, value) + ofBand(given, value),
+    inputTolerance: digits + Math.abs(bandShift),
+    ofDigits: digits,
+    bandShift,
     missing,
-    span: varied.length === 0 ? undefined : spanOf(given, varied, spans, value),
+    span: corners.length === 0 ? undefined : [Math.min(...cornerTemps), Math.max(...cornerTemps)],
+    corners,
+    cornerTemps,
     given,
     impossible: false,
   };
@@ -162,22 +186,18 @@ function ofDigits(given: TemperatureCase, half: number, value: number): number {
 const LONG_WAVE = 6e-6;
 
 /** Which of the usual long-wave bands a report went by is seldom said: it may have been the other. */
-function ofBand(given: TemperatureCase, value: number): number {
+function shiftOfBand(given: TemperatureCase, value: number): number {
   if ((given.band.segments[0]?.lo ?? 0) < LONG_WAVE) return 0;
-  return Math.abs((answer({ ...given, band: flatBand(8, 14) }) ?? value) - value);
+  return (answer({ ...given, band: flatBand(8, 14) }) ?? value) - value;
 }
 
-function spanOf(
+function cornersOf(
   given: TemperatureCase,
   varied: readonly string[],
   spans: Readonly<Record<string, readonly [number, number]>>,
-  value: number,
-): readonly [number, number] {
+): TemperatureCase[] {
   let corners: Partial<Settings>[] = [{}];
   for (const name of varied) corners = corners.flatMap((one) => spans[name]!.map((end) => ({ ...one, [name]: end })));
   const airTemp = given.settings.airTemp ?? USUAL_AIR;
-  const temps = corners.map(
-    (change) => answer({ ...given, settings: { ...given.settings, airTemp, ...change } }) ?? value,
-  );
-  return [Math.min(...temps), Math.max(...temps)];
+  return corners.map((change) => ({ ...given, settings: { ...given.settings, airTemp, ...change } }));
 }

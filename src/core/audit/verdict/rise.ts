@@ -1,104 +1,121 @@
 /** Rises of a report: over what they are said to be over, and brought to another load. */
 import type { Claim, Printed } from "./claim.js";
-import { candidate, differenceVerdict, type NumberVerdict } from "./number.js";
-import { type Missing, recompute, type Recomputed } from "./recompute.js";
+import { SLACK } from "../judge.js";
+import { candidate, differenceVerdict, isAirAlone, type NumberVerdict } from "./number.js";
+import { type Missing, recompute, type Recomputed, type RecomputedTemperature } from "./recompute.js";
 
 interface Candidate {
   readonly key: string;
   readonly gives: number | undefined;
 }
 
-/** Ends of a rise: what is hot and what it is over, with what their digits may move them. */
+/** Ends of a rise: what is hot and what it is over. */
 export interface Ends {
-  readonly hot: Known;
-  readonly reference: Known;
+  readonly hot: End;
+  readonly reference: End;
   /** As read, not corrected. */
   readonly hotRead: number | undefined;
   readonly referenceRead: number | undefined;
 }
 
-export interface Known {
-  readonly value: number | undefined;
-  readonly tolerance: number;
-  readonly missing: readonly Missing[];
-  readonly span: readonly [number, number] | undefined;
-  readonly impossible: boolean;
+/** A temperature with what may move it: its printed digits, the band, what is missing. */
+export interface End extends Pick<
+  RecomputedTemperature,
+  "value" | "ofDigits" | "bandShift" | "cornerTemps" | "missing" | "impossible"
+> {
+  /** As the report states it, not from a reading. */
+  readonly isStated: boolean;
 }
 
-const known = ({ value, inputTolerance, missing, span, impossible }: Recomputed): Known => ({
-  value,
-  tolerance: inputTolerance,
-  missing,
-  span,
-  impossible,
-});
-const printed = ({ value, half }: Printed): Known => ({
-  value,
-  tolerance: half,
-  missing: [],
-  span: undefined,
-  impossible: false,
-});
-const absent = (missing: Missing): Known => ({
+const EXACT = { bandShift: 0, cornerTemps: [], missing: [], impossible: false } as const;
+
+const printed = ({ value, half }: Printed): End => ({ ...EXACT, value, ofDigits: half, isStated: true });
+const absent = (missing: Missing): End => ({
+  ...EXACT,
   value: undefined,
-  tolerance: NaN,
+  ofDigits: NaN,
   missing: [missing],
-  span: undefined,
-  impossible: false,
+  isStated: false,
 });
 
-/** From readings where they can be corrected, else from the temperatures that the report states. */
+/**
+ * From readings where they can be corrected, else from the temperatures that the report states: of both ends where it
+ * states both, since what is missing moves two readings alike and two stated temperatures not at all.
+ */
 export function endsOf(claim: Claim): Ends {
   const { apparent, referenceApparent, statedTemp, statedReferenceTemp, surroundingAir, reference } = claim;
-  const corrected = (reading: Printed | undefined, stated: Printed | undefined): Known => {
-    const found = recompute(claim, reading);
-    const isSure = found.value !== undefined && found.missing.every((name) => name === "air_transmission");
-    if (isSure || stated === undefined) return known(found);
-    return printed(stated);
-  };
-  const other = (): Known => {
+  const isOverAir = reference === "ambient";
+  const corrected = (reading: Printed | undefined, name: Missing): End =>
+    reading === undefined ? absent(name) : { ...recompute(claim, reading), isStated: false };
+  const [hot, cool] = [corrected(apparent, "apparent"), corrected(referenceApparent, "reference_apparent")];
+  const isSure = ({ value, missing }: End): boolean => value !== undefined && isAirAlone(missing);
+  const canBothBeRead = hot.value !== undefined && cool.value !== undefined && !isOverAir;
+  const areBothStated = statedTemp !== undefined && (isOverAir || statedReferenceTemp !== undefined);
+  const choose = (end: End, stated: Printed | undefined): End =>
+    isSure(end) || stated === undefined || (canBothBeRead && !areBothStated) ? end : printed(stated);
+  const other = (): End => {
     if (reference === undefined) return absent("reference");
-    if (reference === "ambient")
-      return surroundingAir === undefined ? absent("surrounding_air") : printed(surroundingAir);
-    if (referenceApparent === undefined && statedReferenceTemp === undefined) return absent("reference_apparent");
-    return corrected(referenceApparent, statedReferenceTemp);
+    if (isOverAir) return surroundingAir === undefined ? absent("surrounding_air") : printed(surroundingAir);
+    return choose(cool, statedReferenceTemp);
   };
   return {
-    hot: corrected(apparent, statedTemp),
+    hot: choose(hot, statedTemp),
     reference: other(),
     hotRead: apparent?.value,
-    referenceRead: reference === "ambient" ? surroundingAir?.value : referenceApparent?.value,
+    referenceRead: isOverAir ? surroundingAir?.value : referenceApparent?.value,
   };
 }
 
 /** The rise itself, without looking at what the report states. */
-export function riseOf({ hot, reference }: Ends): Omit<Recomputed, "given"> {
+export function riseOf(ends: Ends): Recomputed {
+  return weighedRise(ends, 1, 1);
+}
+
+/** Hot one times a factor less its reference times another, with what may move that. */
+export function weighedRise({ hot, reference }: Ends, ofHot: number, ofReference: number): Recomputed {
   const missing = [...new Set([...hot.missing, ...reference.missing])];
+  const impossible = hot.impossible || reference.impossible;
   if (hot.value === undefined || reference.value === undefined)
-    return {
-      value: undefined,
-      inputTolerance: NaN,
-      missing,
-      span: undefined,
-      impossible: hot.impossible || reference.impossible,
-    };
+    return { value: undefined, inputTolerance: NaN, missing, span: undefined, impossible };
+  const value = ofHot * hot.value - ofReference * reference.value;
+  // What is missing is missing for both and moves both at once; so does the band.
+  const corners = Array.from(
+    { length: Math.max(hot.cornerTemps.length, reference.cornerTemps.length) },
+    (_, c) => ofHot * (hot.cornerTemps[c] ?? hot.value!) - ofReference * (reference.cornerTemps[c] ?? reference.value!),
+  );
   return {
-    value: hot.value - reference.value,
-    inputTolerance: hot.tolerance + reference.tolerance,
+    value,
+    inputTolerance:
+      Math.abs(ofHot) * hot.ofDigits +
+      Math.abs(ofReference) * reference.ofDigits +
+      Math.abs(ofHot * hot.bandShift - ofReference * reference.bandShift),
     missing,
-    // What is missing moves both ends alike, the hot one more: the rise moves by no more than the difference of the two.
-    span: hot.span && spanBetween(hot.span, reference.span ?? [reference.value, reference.value]),
+    span: corners.length === 0 ? undefined : [Math.min(value, ...corners), Math.max(value, ...corners)],
     impossible: false,
   };
 }
 
-function spanBetween(hot: readonly [number, number], reference: readonly [number, number]): readonly [number, number] {
-  const ends = [hot[0] - reference[0], hot[1] - reference[1]];
-  return [Math.min(...ends), Math.max(...ends)];
+/**
+ * The rise as stated. A report that rounds its temperatures and then subtracts them has made no slip: where both hold, so
+ * does their difference as it is printed.
+ * @param temperaturesHold whether what the report states of either end is reproduced
+ */
+export function riseVerdict(stated: Printed, claim: Claim, ends: Ends, temperaturesHold: boolean): NumberVerdict {
+  const found = differenceVerdict(stated, riseOf(ends), riseSlips(claim, ends));
+  if (found.kind === "reproduced" || found.recomputed === undefined || !temperaturesHold) return found;
+  const ofStated = ofStatedTemperatures(claim);
+  return ofStated !== undefined && Math.abs(stated.value - ofStated) <= stated.half + SLACK
+    ? { ...found, kind: "reproduced", slips: [], from: "temperatures" }
+    : found;
 }
 
-export function riseVerdict(stated: Printed, claim: Claim, ends: Ends): NumberVerdict {
-  return differenceVerdict(stated, riseOf(ends), riseSlips(claim, ends));
+function ofStatedTemperatures({
+  reference,
+  statedTemp,
+  statedReferenceTemp,
+  surroundingAir,
+}: Claim): number | undefined {
+  return minus(statedTemp?.value, reference === "ambient" ? surroundingAir?.value : statedReferenceTemp?.value);
 }
 
 const minus = (a: number | undefined, b: number | undefined): number | undefined =>
@@ -113,7 +130,7 @@ function riseSlips(claim: Claim, { hot, reference, hotRead, referenceRead }: End
   const right = minus(hot.value, reference.value);
   const read = minus(hotRead, referenceRead);
   const isOverAir = claim.reference === "ambient";
-  const { surroundingAir, roomAir, statedTemp, statedReferenceTemp, degrees } = claim;
+  const { surroundingAir, roomAir, statedReferenceTemp, degrees } = claim;
   const emissivity = claim.settings.emissivity;
   const other = recompute(claim, claim.referenceApparent).value ?? statedReferenceTemp?.value;
   const bare = degrees === "F" ? THIRTY_TWO : 32;
@@ -125,10 +142,7 @@ function riseSlips(claim: Claim, { hot, reference, hotRead, referenceRead }: End
       "readings-over-emissivity",
       over(read, (rise) => (emissivity === undefined ? NaN : rise / emissivity)),
     ),
-    candidate(
-      "of-stated-temperatures",
-      minus(statedTemp?.value, isOverAir ? surroundingAir?.value : statedReferenceTemp?.value),
-    ),
+    candidate("of-stated-temperatures", ofStatedTemperatures(claim)),
     candidate("air-for-similar", isOverAir ? undefined : minus(hot.value, surroundingAir?.value)),
     candidate("similar-for-air", isOverAir ? minus(hot.value, other) : undefined),
     candidate("room-air-for-enclosure", isOverAir ? minus(hot.value, roomAir?.value) : undefined),

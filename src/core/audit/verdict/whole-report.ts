@@ -1,15 +1,26 @@
 /** What only the rows together show. */
 import { explain, type TemperatureSlipKey } from "../explain.js";
 import type { AS_STATED } from "../explain.js";
-import type { Explanation } from "../judge.js";
-import { explainReport } from "../report.js";
+import { inRange } from "../../errors.js";
+import { TEMPERATURE } from "../../limits.js";
+import { CHANCE_SPAN, type Explanation, TOLERANCE } from "../judge.js";
+import { explainReport, isBeyondChance } from "../report.js";
 import type { RowAudit } from "./audit.js";
-import type { Claim } from "./claim.js";
+import type { Claim, QuantityStated } from "./claim.js";
+import { isAirAlone, type NumberVerdict } from "./number.js";
 import { inOurs, gradeFor, type Numbering, NUMBERINGS } from "./grade.js";
 import { recompute } from "./recompute.js";
 
+interface SlipFinding {
+  readonly id: "slip";
+  readonly slip: string;
+  readonly rows: number;
+  /** Rows in which it would show. */
+  readonly of: number;
+}
+
 export type ReportFinding =
-  | { readonly id: "slip"; readonly slip: string; readonly rows: number; readonly of: number }
+  | SlipFinding
   | { readonly id: "same-emissivity"; readonly emissivity: number; readonly rows: number; readonly materials: number }
   | { readonly id: "reflected-is-air"; readonly rows: number }
   | { readonly id: "round-loads"; readonly rows: number }
@@ -49,38 +60,51 @@ export function findingsOf(
   ];
 }
 
-/** Slips by the rows they explain: of rises as the rows' own verdicts have them, of temperatures by the whole report. */
-function slipsOver(rows: readonly RowAudit[]): ReportFinding[] {
-  const counts = new Map<string, Set<number>>();
-  for (const { claim, lines } of rows)
-    for (const { what, number } of lines)
-      if (what !== "temperature" && what !== "reference temperature")
-        for (const { key } of number?.slips ?? [])
-          counts.set(key, (counts.get(key) ?? new Set<number>()).add(claim.row));
-  const ofRises = [...counts]
-    .filter(([, own]) => own.size >= LEAST_OF_SLIP)
-    .map(([slip, own]) => ({ id: "slip" as const, slip, rows: own.size, of: rows.length }));
+/** Slips by the rows they explain, where those are more than chance: a slip of one row may be an accident. */
+function slipsOver(rows: readonly RowAudit[]): SlipFinding[] {
   const explanations = rows.flatMap(({ claim, lines }) => explanationOf(claim, lines));
-  const ofTemps =
-    explanations.length < LEAST_OF_SLIP
-      ? []
-      : explainReport(explanations)
-          .filter(
-            ({ key, explained, byChance }) =>
-              key !== "as-stated" && explained >= LEAST_OF_SLIP && explained > 2 * byChance,
-          )
-          .map(({ key, explained, rows: shown }) => ({ id: "slip" as const, slip: key, rows: explained, of: shown }));
-  return [...ofTemps, ...ofRises].sort((a, b) => b.rows - a.rows);
+  const ofTemps = (explanations.length === 0 ? [] : explainReport(explanations))
+    .filter(({ key, explained, sure }) => key !== "as-stated" && explained >= LEAST_OF_SLIP && sure)
+    .map(({ key, explained, rows: shown }) => ({ id: "slip" as const, slip: key, rows: explained, of: shown }));
+  return [...ofTemps, ...ofRises(rows, "rise"), ...ofRises(rows, "rise at load")].sort((a, b) => b.rows - a.rows);
 }
+
+/** Slips that a rise may have: those that are looked for at most. */
+const SLIPS_OF_RISE = 20;
+
+function ofRises(rows: readonly RowAudit[], what: QuantityStated): SlipFinding[] {
+  const judged = rows.flatMap(({ lines }) => {
+    const number = lines.find((line) => line.what === what)?.number;
+    return number !== undefined && JUDGED.has(number.kind) ? [number] : [];
+  });
+  const wrong = judged.filter(({ kind }) => kind !== "reproduced");
+  const chance = Math.min(1, mean(wrong.map(({ tolerance = 0 }) => tolerance)) / CHANCE_SPAN);
+  const slips = wrong.flatMap((number) => [...new Set(number.slips.map(({ key }) => key))]);
+  return [...groups(slips, (key) => key)]
+    .map(([slip, own]) => ({ id: "slip" as const, slip, rows: own.length, of: judged.length }))
+    .filter(
+      ({ rows: explained }) =>
+        explained >= LEAST_OF_SLIP && isBeyondChance(explained, wrong.length, SLIPS_OF_RISE, chance),
+    );
+}
+
+/** Numbers that are right or wrong: of others something is missing, and any slip would fit. */
+const JUDGED: ReadonlySet<NumberVerdict["kind"]> = new Set(["reproduced", "slips", "unexplained"]);
+
+const mean = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0) / values.length;
 
 type RowKey = TemperatureSlipKey | typeof AS_STATED;
 
 function explanationOf(claim: Claim, lines: RowAudit["lines"]): Explanation<RowKey>[] {
   const line = lines.find(({ what }) => what === "temperature");
   const { given } = recompute(claim, claim.apparent);
-  const tolerance = line?.number?.tolerance;
-  if (claim.statedTemp === undefined || given === undefined || tolerance === undefined || tolerance > 10) return [];
-  return [explain(claim.statedTemp.value, given, tolerance)];
+  const number = line?.number;
+  if (claim.statedTemp === undefined || given === undefined || number?.tolerance === undefined) return [];
+  const { kind, missing, tolerance } = number;
+  const isSure = JUDGED.has(kind) && isAirAlone(missing) && tolerance <= TOLERANCE.max!;
+  return isSure && inRange(claim.statedTemp.value, TEMPERATURE)
+    ? [explain(claim.statedTemp.value, given, tolerance)]
+    : [];
 }
 
 function sameEmissivity(claims: readonly Claim[]): ReportFinding[] {
@@ -132,9 +156,10 @@ function images(claims: readonly Claim[]): ReportFinding[] {
 
 function dates(claims: readonly Claim[], { job, calibratedUntil }: ReportDays): ReportFinding[] {
   const where = (holds: (day: number) => boolean): number[] =>
-    claims.flatMap(({ day, row }) => (day !== undefined && holds(day) ? [row] : []));
-  const before = job === undefined ? [] : where((day) => day < job);
-  const after = calibratedUntil === undefined ? [] : where((day) => day > calibratedUntil);
+    // A date may have its time of day behind the point.
+    claims.flatMap(({ day, row }) => (day !== undefined && holds(Math.floor(day)) ? [row] : []));
+  const before = job === undefined ? [] : where((day) => day < Math.floor(job));
+  const after = calibratedUntil === undefined ? [] : where((day) => day > Math.floor(calibratedUntil));
   return [
     ...(before.length > 0 ? [{ id: "before-job" as const, rows: before }] : []),
     ...(after.length > 0 ? [{ id: "calibration-out" as const, rows: after }] : []),
