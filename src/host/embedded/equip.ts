@@ -15,10 +15,10 @@ import { CellMessages, type FormulaMessages } from "./cell-messages.js";
 import { compareByValue } from "./comparisons.js";
 import { explainError } from "./explain.js";
 import { executorsOf } from "./executors.js";
-import { mendIndexCache } from "./index-cache.js";
 import { limitFunctions, Refusal } from "./limits.js";
 import { readLiteralsAsWritten } from "./literal-values.js";
 import { prepareFormula } from "./prepare.js";
+import { workQuickly } from "./quick/quick.js";
 import { readFormula } from "./syntax.js";
 import { hasTooManyOperators } from "../tokens.js";
 import { errorValue } from "./values.js";
@@ -48,8 +48,8 @@ export function equipEngine(
       size: (unit, sheet) => formulas.getSheetRowColumnCount(unit, sheet),
     });
   messages?.listen(injector.get(IFormulaRuntimeService));
+  workQuickly(functions);
   limitFunctions(functions);
-  mendIndexCache();
   compareByValue();
   functions.registerExecutors(...executorsOf(specs, messages?.at));
   readLiteralsAsWritten(injector.get(ValueNodeFactory));

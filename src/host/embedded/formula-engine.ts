@@ -19,6 +19,7 @@ import {
 } from "@univerjs/engine-formula";
 import { isCellError, type Cell, type FunctionSpec, type Grid } from "../../functions/contract.js";
 import { equipEngine } from "./equip.js";
+import { releaseValues } from "./release.js";
 import { plainExecutors, type PlainFunction } from "./plain-functions.js";
 import { toGrid, toInput } from "./values.js";
 
@@ -43,6 +44,7 @@ export interface EnginePlace {
 }
 
 const UNIT = "u";
+const LAMBDA = /LAMBDA/i;
 const HERE: EnginePlace = { sheet: 0, row: 0, column: 0 };
 const idOf = (sheet: number): string => `s${sheet}`;
 
@@ -53,7 +55,8 @@ export class FormulaEngine {
   private readonly lexerCache: LexerTreeBuilder;
   private readonly parser: AstTreeBuilder;
   private readonly interpreter: Interpreter;
-  private readonly runtime: IFormulaRuntimeService;
+  private readonly runtime: IFormulaRuntimeService & { clearFunctionDefinitionPrivacyVar?: () => void };
+  private holdsLambda = false;
 
   constructor(
     specs: readonly FunctionSpec[],
@@ -84,6 +87,7 @@ export class FormulaEngine {
     this.parser = injector.get(AstTreeBuilder);
     this.interpreter = injector.get(Interpreter);
     this.runtime = injector.get(IFormulaRuntimeService);
+    releaseValues(this.interpreter, () => this.holdsLambda);
     const functions = injector.get(IFunctionService);
     functions.registerExecutors(...plainExecutors(plain));
     this.functions = functions.getExecutors();
@@ -97,6 +101,7 @@ export class FormulaEngine {
     if (lexed === undefined || typeof lexed === "string" || Array.isArray(lexed)) return undefined;
     const node = this.parser.parse(lexed);
     if (!node) return undefined;
+    this.holdsLambda = LAMBDA.test(formula);
     const data = { node, refOffsetX: 0, refOffsetY: 0 };
     const value = this.interpreter.checkAsyncNode(node)
       ? await this.interpreter.executeAsync(data)
@@ -110,8 +115,12 @@ export class FormulaEngine {
     CELL_INVERTED_INDEX_CACHE.clear();
   }
 
-  /** The engine's caches know long formulas by a hash of 32 bits only: two could be taken for one. */
+  /**
+   * The engine's caches know long formulas by a hash of 32 bits only: two could be taken for one. The names of every LET
+   * are kept with their values too, of a long sheet more than a gigabyte.
+   */
   forgetFormula(): void {
+    this.runtime.clearFunctionDefinitionPrivacyVar?.();
     this.lexerCache.dispose();
   }
 

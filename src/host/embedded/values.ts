@@ -56,7 +56,8 @@ export function toGrid(array: ArrayValueObject, messageAt?: MessageAt): Grid {
 
 const refError: CellError = { error: "#REF!", message: plainMessage("#REF!") };
 
-function toCell(value: BaseValueObject, message?: () => string | undefined): Cell {
+/** A single value. */
+export function toCell(value: BaseValueObject, message?: () => string | undefined): Cell {
   if (value.isError()) return toCellError(value as ErrorValueObject, message);
   if (value.isNull()) return null;
   if (value.isLambda())

@@ -38,18 +38,28 @@ export interface PreparedFormula {
 
 const MOST_NAMES_DEEP = 12;
 
+/** Defined names by their text in lower case: the same may stand for other things on other sheets. */
+type NamesByText = Map<string, DefinedName[]>;
+
 /** Prepares formulas of one workbook. */
 export class Preparer {
   private readonly sheetIndex: ReadonlyMap<string, number>;
+  private readonly names: NamesByText = new Map();
 
   constructor(private readonly book: FormulaBook) {
     this.sheetIndex = new Map(book.sheets.map(({ name }, i) => [name.toLowerCase(), i]));
+    for (const one of book.names) {
+      const key = one.name.toLowerCase();
+      const alike = this.names.get(key);
+      if (alike) alike.push(one);
+      else this.names.set(key, [one]);
+    }
   }
 
   readonly isSheet = (name: string): boolean => this.sheetIndex.has(name.toLowerCase());
 
   prepare(formula: string, cell: FormulaCell): PreparedFormula {
-    const work = new Work(this.book, this.sheetIndex, cell);
+    const work = new Work(this.book, this.sheetIndex, this.names, cell);
     return work.prepare(formula);
   }
 }
@@ -66,6 +76,7 @@ class Work {
   constructor(
     private readonly book: FormulaBook,
     private readonly sheetIndex: ReadonlyMap<string, number>,
+    private readonly names: NamesByText,
     private readonly cell: FormulaCell,
   ) {
     const doubt = (reason: string): void => this.doubt(reason);
@@ -171,8 +182,7 @@ class Work {
   }
 
   private named(name: string): DefinedName | undefined {
-    const wanted = name.toLowerCase();
-    const all = this.book.names.filter((one) => one.name.toLowerCase() === wanted);
+    const all = this.names.get(name.toLowerCase()) ?? [];
     return all.find((one) => one.sheet === this.cell.sheet) ?? all.find((one) => one.sheet === undefined);
   }
 }

@@ -1,6 +1,7 @@
 /** Dynamic arrays that take up more cells than before: what reads those has to come after them. */
 import type { Area } from "../formula/areas.js";
 import type { FileCell } from "../sheet/cells.js";
+import { Lookup } from "./nodes-lookup.js";
 import type { FormulaNode } from "./nodes.js";
 import type { Order } from "./order.js";
 
@@ -29,13 +30,35 @@ export function noteGrown(
   reached: ReadonlyMap<FormulaNode, Area>,
   known: Map<FileCell, Area>,
 ): void {
-  for (const [node, area] of reached) {
-    const before = known.get(node.cell) ?? node.range;
-    if (area.endRow <= before.endRow && area.endColumn <= before.endColumn) continue;
-    const isInTheWay = nodes.some((other) => {
-      if (other !== node && meet(area, reached.get(other) ?? known.get(other.cell) ?? other.range)) return true;
-      return other.prepared.areas.some((one) => meet(area, one)) && !reads[other.index]!.includes(node);
-    });
-    if (isInTheWay) known.set(node.cell, widest(before, area));
+  const isGrown = ([{ cell, range }, area]: readonly [FormulaNode, Area]): boolean => {
+    const before = known.get(cell) ?? range;
+    return area.endRow > before.endRow || area.endColumn > before.endColumn;
+  };
+  const grown = [...reached].filter(isGrown);
+  if (grown.length === 0) return;
+  const taken = new Lookup(nodes, (node) => reached.get(node) ?? known.get(node.cell) ?? node.range);
+  const readers = readersBySheet(nodes);
+  for (const [node, area] of grown) {
+    const isInTheWay =
+      taken.within(area).some((other) => other !== node) ||
+      readers.get(area.sheet)?.some((other) => readsWithoutWaiting(other, node, area, reads)) === true;
+    if (isInTheWay) known.set(node.cell, widest(known.get(node.cell) ?? node.range, area));
   }
+}
+
+function readsWithoutWaiting(other: FormulaNode, node: FormulaNode, area: Area, reads: Order["reads"]): boolean {
+  return other.prepared.areas.some((one) => meet(area, one)) && !reads[other.index]!.includes(node);
+}
+
+/** The formulas that read anything of a sheet. */
+function readersBySheet(nodes: readonly FormulaNode[]): Map<number, FormulaNode[]> {
+  const found = new Map<number, FormulaNode[]>();
+  for (const node of nodes) {
+    for (const sheet of new Set(node.prepared.areas.map((area) => area.sheet))) {
+      const readers = found.get(sheet);
+      if (readers) readers.push(node);
+      else found.set(sheet, [node]);
+    }
+  }
+  return found;
 }

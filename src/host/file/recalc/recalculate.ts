@@ -1,9 +1,8 @@
 /** Works the formulas of a workbook out again, without Excel, and says of each what came of it. */
-import type { Cell, FunctionSpec, Grid } from "../../../functions/contract.js";
+import type { Cell, CellError, FunctionSpec, Grid } from "../../../functions/contract.js";
 import { columnLetters } from "../../embedded/structured.js";
 import { FormulaEngine } from "../../embedded/formula-engine.js";
 import { plainMessage } from "../../plain-messages.js";
-import type { CellError } from "../../../functions/contract.js";
 import type { Area } from "../formula/areas.js";
 import { addressOf as rangeName } from "../formula/areas.js";
 import { MOST_ROWS } from "../formula/segments.js";
@@ -211,8 +210,10 @@ async function workOutRun(
 function settle({ range, kind }: FormulaNode, result: Grid, into: Map<number, Cell>): void {
   if (kind === "dynamic") {
     // What a result no longer reaches is empty.
+    const isReached = (r: number, c: number): boolean =>
+      result[r - range.startRow]?.[c - range.startColumn] !== undefined;
     for (let r = range.startRow; r <= range.endRow; r++) {
-      for (let c = range.startColumn; c <= range.endColumn; c++) into.set(keyOf(r, c), null);
+      for (let c = range.startColumn; c <= range.endColumn; c++) if (!isReached(r, c)) into.set(keyOf(r, c), null);
     }
   }
   const rows = kind === "dynamic" ? result.length : range.endRow - range.startRow + 1;

@@ -45,13 +45,18 @@ export function worksheetFunctions(is1904: boolean, { doubt, soughtNothing }: Li
     doubts.count++;
     doubt(reason);
   };
-  return functions(is1904, noted, soughtNothing).map(({ name, evaluate }) => ({
+  const begin = (): (() => Cell | undefined) => {
+    const before = doubts.count;
+    return () => (doubts.count > before ? DOUBTED : undefined);
+  };
+  return functions(is1904, noted, soughtNothing).map(({ name, evaluate, change }) => ({
     name,
     evaluate: (args) => {
-      const before = doubts.count;
+      const end = begin();
       const result = evaluate(args);
-      return doubts.count > before ? DOUBTED : result;
+      return end() ?? result;
     },
+    ...(change ? { change, begin } : {}),
   }));
 }
 
@@ -64,12 +69,12 @@ function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): Pl
         return null;
       },
     },
-    { name: AS_NUMBER, evaluate: ([value]) => each(value, (cell) => asNumber(cell, doubt)) },
-    { name: AS_TEXT, evaluate: ([value]) => each(value, (cell) => asText(cell, doubt)) },
-    { name: AS_TRUTH, evaluate: ([value]) => each(value, asTruth) },
-    { name: AS_SHOWN, evaluate: ([value]) => each(value, (cell) => asShown(cell, doubt)) },
-    { name: NOT, evaluate: ([value]) => each(value, (cell) => (isCellError(cell) ? cell : cell !== true)) },
-    { name: SOUGHT, evaluate: ([value]) => each(value, (cell) => sought(cell, doubt, soughtNothing)) },
+    cellByCell(AS_NUMBER, (cell) => asNumber(cell, doubt)),
+    cellByCell(AS_TEXT, (cell) => asText(cell, doubt)),
+    cellByCell(AS_TRUTH, asTruth),
+    cellByCell(AS_SHOWN, (cell) => asShown(cell, doubt)),
+    cellByCell(NOT, (cell) => (isCellError(cell) ? cell : cell !== true)),
+    cellByCell(SOUGHT, (cell) => sought(cell, doubt, soughtNothing)),
     {
       name: NO_PATTERN,
       evaluate: ([value]) =>
@@ -100,7 +105,7 @@ function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): Pl
         }),
     },
     // What the engine would change in its own memory of a range.
-    { name: COPY, evaluate: ([value]) => each(value, (cell) => cell) },
+    cellByCell(COPY, (cell) => cell),
     {
       name: NUMBERS,
       evaluate: ([value]) =>
@@ -125,6 +130,13 @@ function functions(is1904: boolean, doubt: Doubt, soughtNothing: () => void): Pl
     ...criteriaFunctions(doubt),
   ];
 }
+
+/** A function of one argument that works cell by cell. */
+const cellByCell = (name: string, change: (cell: Cell) => Cell): PlainFunction => ({
+  name,
+  change,
+  evaluate: ([value]) => each(value, change),
+});
 
 function onFirst(value: PlainArgument, work: (cell: Cell) => Cell): Cell {
   const cell = isGrid(value) ? (value[0]?.[0] ?? null) : (value ?? null);
