@@ -98,6 +98,8 @@ export const CHECK_COLUMNS: readonly CheckColumn[] = [
   column("rise_similar", "difference", "rise over a similar component", WORKED_OUT),
   column("rise_air", "difference", "rise over the surrounding air", WORKED_OUT),
   column("rise_U", "difference", "expanded uncertainty of the rise", { ...NOT_ZERO, ...WORKED_OUT }),
+  column("rise_U_similar", "difference", "the same of the one over similar", { ...NOT_ZERO, ...WORKED_OUT }),
+  column("rise_U_air", "difference", "the same of the one over air", { ...NOT_ZERO, ...WORKED_OUT }),
 ];
 
 /** A column as a line of the job, where it is typed whatever the sheet does with it. */

@@ -90,8 +90,9 @@ test("a page shows its exception, and its boxes stand beside the numbers of thei
   expect(words(1)).toEqual(
     expect.arrayContaining(["reading at the camera's limit: take it again in the next range", "pole", told.told_to]),
   );
-  // By hand: 8 K, ± 0.96 K at emissivity 1; 15 and 3 K, the edges of grade 2 (4 to 15 K), lie outside it.
-  expect(words(4)).toContain("8.0 K over similar; ± 1.0 K");
+  // By hand: each reading repeats to 0.3 K; an emissivity of 1 ± 0.02/√3 moves 38 °C by some 0.19 K and 30 °C by 0.11 K over
+  // 20 °C reflected; 1.96·√(2·0.3² + 0.19² + 0.11²) = 0.94. The edges of grade 2, 4 and 15 K, lie outside.
+  expect(words(4)).toContain("8.0 K over similar; ± 0.9 K");
   expect(words(4)).toEqual(expect.arrayContaining(["38.0", "18.0", "83 % of 120 A expected; currents alike"]));
   // Nothing where there is no exception, and nothing of it is printed.
   expect(words(8).filter((one) => one !== null && one !== "")).toEqual([]);

@@ -86,4 +86,6 @@ export const COLUMN_LIMITS: Readonly<Record<string, Range>> = {
   u_air: EXPANDED,
   u_air_low: EXPANDED,
   rise_U: EXPANDED,
+  rise_U_similar: EXPANDED,
+  rise_U_air: EXPANDED,
 };

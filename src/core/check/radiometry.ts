@@ -214,6 +214,12 @@ export class Radiometry {
   uncertaintyOf(reference: "similar" | "air"): number {
     const low = (this.facts.emissivity ?? 0) < CHECK_RULES.u_emissivity.value;
     const name = `u_${reference}${low ? "_low" : ""}` as keyof typeof CHECK_RULES;
-    return this.facts.row.number("rise_U") ?? this.facts.job.number(name) ?? CHECK_RULES[name].value;
+    const { row } = this.facts;
+    return (
+      row.number(`rise_U_${reference}`) ??
+      row.number("rise_U") ??
+      this.facts.job.number(name) ??
+      CHECK_RULES[name].value
+    );
   }
 }

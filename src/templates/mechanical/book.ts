@@ -10,11 +10,19 @@ import type { FollowUp } from "../report/follow-up-typed.js";
 import { mechanicalReport } from "../report/mechanical.js";
 import { reportSheets } from "../report/sheets.js";
 import type { Computed } from "../route/columns.js";
-import { fromAssets } from "../route/formula.js";
+import { fromAssets, number } from "../route/formula.js";
 import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "../route/last-time.js";
 import { SURFACE_COLUMNS, WINDOW_COLUMNS, type Surface, type WindowEntry } from "../route/lists.js";
 import { planSheet } from "../route/plan.js";
 import type { PlannedView } from "../route/plan-typed.js";
+import {
+  airUncertainty,
+  apparentOf,
+  inputUncertainties,
+  readingUncertainty,
+  riseUncertainty,
+  similarUncertainty,
+} from "../route/uncertainty.js";
 import { settingsColumns } from "../route/settings.js";
 import { type SheetUnits, sheetUnits } from "../route/sheet-units.js";
 import { ARITHMETIC, cautionsSheet, tableSheet } from "../route/sheets.js";
@@ -128,10 +136,34 @@ const GROUPS = [
   "Working",
 ];
 
+/** Against a reading of the same image, or of the like's row: two images share nothing. */
+function uncertaintyColumns(units: SheetUnits): Computed[] {
+  const working = { group: "Working", width: 84, folded: true, measure: "temperature", format: "0.0" } as const;
+  const apparent = (key: string): Computed => ({
+    key: `apparent_${key}`,
+    ...working,
+    note: "The reading as an apparent temperature.",
+    formula: `=LET(shown,${number(`[${key}]`)},IF(shown="","",${apparentOf("shown", units)}))`,
+  });
+  const hot = "[apparent_reading]";
+  const ofLike = 'IF([like_id]="","",XLOOKUP([like_id],[asset_id],[reading_U],""))';
+  return [
+    apparent("reading"),
+    apparent("reference"),
+    ...inputUncertainties(hot, units),
+    readingUncertainty(hot, units),
+    similarUncertainty(
+      `IF([reference]<>"",${riseUncertainty(hot, "[apparent_reference]", units)},SQRT([reading_U]^2+(${ofLike})^2))`,
+    ),
+    airUncertainty(hot, number("[surrounding_air]"), "[over_air]", units),
+  ];
+}
+
 function routeColumns(units: SheetUnits): Computed[] {
   const columns = [
     ...settingsColumns().map((one) => (one.key === "component" ? component : one)),
     ...compareColumns(units),
+    ...uncertaintyColumns(units),
     ...gradeColumns(units),
     ...checkColumns(units),
     ...readingColumns(mechanicalReport),

@@ -37,15 +37,6 @@ export function compareColumns(units: SheetUnits): Computed[] {
       formula: `=IF(([reading_is]="at least")+([reading_is]="at most")>0,${number("[reading]")},"")`,
     },
     {
-      key: "beyond_typical",
-      ...working,
-      format: "0",
-      note: "1 where the job's typical uncertainties are too small: the camera's per cent is more than its degrees, or the reading only a limit.",
-      formula:
-        `=IF(${MEASURED},IF(([limit_reading]<>"")+IFERROR(([reading]-${units.from("temperature", 0)})*job_accuracy_percent>` +
-        '100*job_accuracy,FALSE)>0,1,0),"")',
-    },
-    {
       key: "usable",
       ...working,
       ...temperature,

@@ -2,7 +2,7 @@
 import { criteriaInWords, criteriaOf } from "../common/criteria.js";
 import type { Computed } from "../route/columns.js";
 import { is } from "../route/formula.js";
-import { MORE, type Show, U_AIR, U_SIMILAR, uncertaintyInWords } from "../route/grade.js";
+import { MORE, shareUncertainty, type Show, uncertaintyInWords } from "../route/grade.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 import { MEASURED } from "./compare.js";
 
@@ -22,6 +22,9 @@ interface Way {
   readonly colder?: string;
 }
 
+/** Two rises over air, the one of then as uncertain as the one of today. */
+const BASELINE_U = 'IF(ISNUMBER([rise_U_air]),[rise_U_air]*SQRT(2),"")';
+
 function ways(units: SheetUnits): readonly Way[] {
   const graded = (rise: string, reference: string, criteria: string) => (show: Show) =>
     `GREY.GRADE(${rise},"${reference}",${criteria},"direct","${show}",,${units.argument})`;
@@ -33,7 +36,7 @@ function ways(units: SheetUnits): readonly Way[] {
       rise: "[similar]",
       criteria: criteriaInWords("job_criteria"),
       call: graded("[similar]", "similar", criteriaOf("job_criteria")),
-      u: U_SIMILAR,
+      u: "[rise_U_similar]",
       more: MORE,
       greased: true,
       colder: below(1),
@@ -44,8 +47,7 @@ function ways(units: SheetUnits): readonly Way[] {
       rise: "[baseline]",
       criteria: criteriaInWords("job_criteria"),
       call: graded("[baseline]", "baseline", criteriaOf("job_criteria")),
-      // Two rises over air, each with its own uncertainty.
-      u: `(${U_AIR}*SQRT(2))`,
+      u: BASELINE_U,
       more: MORE,
       greased: true,
     },
@@ -55,7 +57,7 @@ function ways(units: SheetUnits): readonly Way[] {
       rise: "[share]",
       criteria: criteriaInWords("job_criteria_limit"),
       call: graded("[share]", "limit", criteriaOf("job_criteria_limit")),
-      u: `(${U_AIR}/([limit_used]-[surrounding_air]))`,
+      u: shareUncertainty("[limit_used]", "[surrounding_air]"),
       more: MORE,
       greased: false,
       perCent: true,
@@ -87,11 +89,21 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       formula: `=IF([governs]="",${WITHOUT_GRADE},${governing((way) => `[grade_${way.key}]`)})`,
     },
     {
+      key: "rise_U",
+      group: AS_FOUND,
+      width: 64,
+      measure: "difference",
+      format: "0.0",
+      align: "right",
+      note: "Expanded uncertainty (95 %) of the rise that was graded; of a share of the limit that of the rise it is taken from.",
+      formula: `=IF([governs]="","",IF([governs]="over like",[rise_U_similar],IF([governs]="over baseline",${BASELINE_U},[rise_U_air])))`,
+    },
+    {
       key: "grade_found_u",
       header: "± U 95 %, edge inside",
       group: AS_FOUND,
       width: 250,
-      note: "Expanded uncertainty (95 %) of what was graded, a typical figure of Job, and an edge of the criteria that lies inside it.",
+      note: "Expanded uncertainty (95 %) of what was graded, from the row's own settings (see Job, Surfaces, Windows), and an edge of the criteria that lies inside it.",
       formula: `=${governing((way) => `[u_${way.key}]`)}`,
     },
     { key: "governs", group: "Working", width: 104, folded: true, formula: governs() },
@@ -157,7 +169,7 @@ function uncertaintyColumn(way: Way, units: SheetUnits): Computed {
     header: `± U ${way.judgedBy}`,
     group: "Grades it is taken from",
     width: 250,
-    note: "More than: through a window, at an emissivity below 0.85, of a reading at a limit, or so high that the camera's per cent counts, the typical figure is too small.",
+    note: "Over like: of two readings of one image, or of two images where the like stands in another row. Over the baseline: of two rises over air. More than: of a reading at a limit.",
     formula: uncertaintyInWords(way, `[g_${way.key}]=""`, units),
   };
 }

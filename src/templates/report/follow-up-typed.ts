@@ -69,7 +69,7 @@ export function followUpColumns({ references, loadUnit, projects }: FollowUpKind
     }),
     foldedColumn("u_found", U, 72, {
       ...kelvin,
-      note: "Expanded uncertainty (95 %) of the rise found; empty is the larger typical one of Job.",
+      note: "Expanded uncertainty (95 %) of the rise found; empty: the one typed in Job, else the usual one at an emissivity of 0.85.",
     }),
     foldedColumn("u_left", U, 72, { ...kelvin, note: "The same of the rise as left." }),
   ];

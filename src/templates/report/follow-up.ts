@@ -88,7 +88,7 @@ function computedColumns(whole: ReportKind, units: SheetUnits): Computed[] {
       width: 84,
       ...difference,
       note: "Root of the sum of both squares (95 %); that of the rise as left grows with it when it is brought to the load found.",
-      formula: changeU(kind),
+      formula: changeU(kind, units),
     },
     { key: "verdict", header: "what it shows", group: COMPARED, width: 330, formula: verdict() },
     {
@@ -178,11 +178,18 @@ function atLoadFound({ projects }: FollowUpKind): string {
   );
 }
 
-function changeU({ air, references }: FollowUpKind): string {
+/** Usual figures at an emissivity of 0.85, where nothing was typed: in one image, over air by thermometer (trade.md 5.6). */
+const USUAL = { similar: 1.4, air: 3.9 } as const;
+
+function changeU({ air, references }: FollowUpKind, units: SheetUnits): string {
+  const usualOf = (typed: string, metric: number): string =>
+    `IF(ISNUMBER(${typed}),${typed},${units.from("difference", metric)})`;
+  const overAir = usualOf("job_u_air_typed", USUAL.air);
+  const overSimilar = usualOf("job_u_similar_typed", USUAL.similar);
   const baseline = references.includes("baseline")
-    ? `IF(${isOver("baseline")},job_u_air_low*SQRT(2),job_u_similar_low)`
-    : "job_u_similar_low";
-  const usual = `IF(${isOver(air)},job_u_air_low,${baseline})`;
+    ? `IF(${isOver("baseline")},${overAir}*SQRT(2),${overSimilar})`
+    : overSimilar;
+  const usual = `IF(${isOver(air)},${overAir},${baseline})`;
   return (
     `=IF([change]="","",LET(usual,${usual},found,IF(ISNUMBER([u_found]),[u_found],usual),left,IF(ISNUMBER([u_left]),[u_left],usual),` +
     "grown,IF([left_rise]>0,[left_at_load]/[left_rise],1),SQRT(found*found+left*grown*left*grown)))"

@@ -20,6 +20,7 @@ import type { Computed } from "./columns.js";
 import { checkColumns } from "./checks.js";
 import { compareColumns } from "./compare.js";
 import { fullLoadColumns } from "./full-load.js";
+import { number, ofPhase } from "./formula.js";
 import { gradeColumns } from "./grade.js";
 import { CRITERIA_CHOICES, jobSheet, type JobValues } from "./job.js";
 import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surface, type WindowEntry } from "./lists.js";
@@ -31,6 +32,7 @@ import { settingsColumns } from "./settings.js";
 import { type SheetUnits, sheetUnits } from "./sheet-units.js";
 import { ARITHMETIC, cautionsSheet, tableSheet } from "./sheets.js";
 import { temperatureColumns } from "./temperatures.js";
+import { airUncertainty, apparentOf, inputUncertainties, riseUncertainty, similarUncertainty } from "./uncertainty.js";
 import { READING_COLUMNS, type Reading } from "./typed.js";
 
 export interface Route {
@@ -152,6 +154,30 @@ const GROUPS = [
   "Working",
 ];
 
+/** Of the hottest phase, and of one reading in the middle of the others: three phases are compared by their mean. */
+function uncertaintyColumns(units: SheetUnits): Computed[] {
+  const shown = ofPhase("[hottest]", (phase) => number(`[${phase}]`));
+  const working = { group: "Working", width: 84, folded: true, measure: "temperature", format: "0.0" } as const;
+  const [hot, others] = ["[apparent_hottest]", "[apparent_others]"];
+  return [
+    {
+      key: "apparent_hottest",
+      ...working,
+      note: "Reading of the hottest phase as an apparent temperature.",
+      formula: `=LET(shown,${shown},IF(shown="","",${apparentOf("shown", units)}))`,
+    },
+    {
+      key: "apparent_others",
+      ...working,
+      note: "Mean reading of the other two: the uncertainty is that of one reading there.",
+      formula: `=IF([similar]="","",LET(shown,([left]+[middle]+[right]-(${shown}))/2,${apparentOf("shown", units)}))`,
+    },
+    ...inputUncertainties(hot, units),
+    similarUncertainty(riseUncertainty(hot, others, units)),
+    airUncertainty(hot, "[air_used]", "[rise_air]", units),
+  ];
+}
+
 /** Everything that is worked out beside the readings. */
 function routeColumns(units: SheetUnits): Computed[] {
   const columns = [
@@ -159,6 +185,7 @@ function routeColumns(units: SheetUnits): Computed[] {
     ...temperatureColumns(units),
     ...loadColumns(units),
     ...compareColumns(units),
+    ...uncertaintyColumns(units),
     ...gradeColumns(units),
     ...fullLoadColumns(units),
     ...checkColumns(units),

@@ -1,8 +1,8 @@
 /** What governs, projected to the expected maximum load: advice, never mixed with the grade as found. */
 import { criteriaOf } from "../common/criteria.js";
 import type { Computed } from "./columns.js";
-import { U_AIR, U_SIMILAR } from "./grade.js";
 import { COMPARED_AT } from "./load.js";
+import { COVERAGE_FACTOR } from "./uncertainty.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 const PROJECTED = "At full load, projected";
@@ -56,11 +56,13 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
   ];
 }
 
-/** A row of results a row; the job's expanded uncertainties stand for two standard ones. */
+/** A row of results a row; the row's uncertainty as a standard one. */
 function gradeRange(units: SheetUnits): string {
   const similar = '[projected]="similar"';
+  // Without an uncertainty there is no range: a text is refused, an empty one would count as exact.
+  const standard = `LET(u,IF(${similar},[rise_U_similar],[rise_U_air]),IF(ISNUMBER(u),u/${COVERAGE_FACTOR},"unknown"))`;
   return (
     `GREY.GRADE_RANGE(IF(${similar},[similar],[t_hottest]-[air_used]),IF(${similar},${COMPARED_AT},[amps_hottest]),[expected_max],[projected],` +
-    `${criteriaOf("job_criteria")},job_exponent_low,job_exponent_high,job_minimum_load,IF(${similar},${U_SIMILAR},${U_AIR})/2,,${units.argument})`
+    `${criteriaOf("job_criteria")},job_exponent_low,job_exponent_high,job_minimum_load,${standard},,${units.argument})`
   );
 }

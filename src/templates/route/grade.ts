@@ -24,11 +24,11 @@ interface Way {
   readonly perCent?: boolean;
 }
 
-/** Typical expanded uncertainty (95 %) of a rise, by emissivity: the job's figures. */
-export const U_SIMILAR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_similar,job_u_similar_low)`;
-export const U_AIR = `IF(${is("[emissivity_used]", ">=0.95")},job_u_air,job_u_air_low)`;
-/** Above 0 where the figures' conditions do not hold: a low emissivity, a window in front, a high reading or a limit. */
-export const MORE = `(${is("[emissivity_used]", "<0.85")}+([window]<>"")+${is("[beyond_typical]", ">0")})`;
+/** Above 0 where there is more to it than the figure: a reading at a limit of the camera's range. */
+export const MORE = '([limit_reading]<>"")*1';
+/** Expanded uncertainty of a share of a limit: of the rise, over what the limit permits. */
+export const shareUncertainty = (limit: string, air: string): string =>
+  `IF(ISNUMBER([rise_U_air]),[rise_U_air]/(${limit}-${air}),"")`;
 
 /** 1 where balanced phases are judged by their limit, so not over air. */
 const BY_LIMIT = '([pattern]="balanced")*ISNUMBER([g_limit])';
@@ -45,7 +45,7 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       rise: "[similar]",
       criteria: `IF([view]="direct",${criteriaInWords("job_criteria")},job_criteria_indirect)`,
       call: (show) => `IF([view]="direct",${direct(show)},${indirect(show)})`,
-      u: U_SIMILAR,
+      u: "[rise_U_similar]",
       more: `(${MORE}+${UNEQUAL})`,
     },
     {
@@ -54,7 +54,7 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       rise: "[share]",
       criteria: criteriaInWords("job_criteria_limit"),
       call: graded("[share]", "limit", criteriaOf("job_criteria_limit"), "direct"),
-      u: `(${U_AIR}/([limit_at_load]-[air_used]))`,
+      u: shareUncertainty("[limit_at_load]", "[air_used]"),
       more: MORE,
       perCent: true,
     },
@@ -64,7 +64,7 @@ function ways(units: SheetUnits): readonly [Way, Way, Way] {
       rise: "[rise_air]",
       criteria: criteriaInWords("job_criteria"),
       call: graded("[rise_air]", "ambient", criteriaOf("job_criteria"), "direct"),
-      u: U_AIR,
+      u: "[rise_U_air]",
       more: MORE,
     },
   ];
@@ -93,11 +93,21 @@ export function gradeColumns(units: SheetUnits): Computed[] {
       formula: `=IF([governs]="",${WITHOUT_GRADE},${governing((way) => `[grade_${way.key}]`)})`,
     },
     {
+      key: "rise_U",
+      group: AS_FOUND,
+      width: 64,
+      measure: "difference",
+      format: "0.0",
+      align: "right",
+      note: "Expanded uncertainty (95 %) of the rise that was graded; of a share of the limit that of the rise it is taken from.",
+      formula: `=IF([governs]="","",IF([governs]="over similar",[rise_U_similar],[rise_U_air]))`,
+    },
+    {
       key: "grade_found_u",
       header: "± U 95 %, edge inside",
       group: AS_FOUND,
       width: 250,
-      note: "Expanded uncertainty (95 %) of what was graded, a typical figure of Job, and an edge of the criteria that lies inside it. Of a share of the limit in points: 5 points about 73 % is 68 to 78 %.",
+      note: "Expanded uncertainty (95 %) of what was graded, from the row's own settings (see Job, Surfaces, Windows), and an edge of the criteria that lies inside it. Of a share of the limit in points: 5 points about 73 % is 68 to 78 %.",
       formula: `=${governing((way) => `[u_${way.key}]`)}`,
     },
     { key: "governs", group: WORKING, width: 104, folded: true, formula: governs() },
@@ -186,7 +196,7 @@ function uncertaintyColumn(way: Way, units: SheetUnits): Computed {
     header: `± U ${over}`,
     group: "Grades it is taken from",
     width: 250,
-    note: "More than: through a window, at an emissivity below 0.85, with unequal currents, of a reading at a limit, or so high that the camera's per cent counts, the typical figure is too small.",
+    note: "Of two readings, the second the mean of the other phases'. More than: with unequal currents, whose correction adds to it, or of a reading at a limit.",
     formula: uncertaintyInWords(way, key === "air" ? `([g_air]="")+(${BY_LIMIT})` : `[g_${key}]=""`, units),
   };
 }
@@ -203,7 +213,7 @@ export function uncertaintyInWords(
   const within = (edge: string): string => `IF(ISNUMBER(${edge}),ABS(ROUND(${rise}-${edge},6))<=u,FALSE)`;
   const told = (edge: string): string => `", edge "&${edgeShown(edge)}&" inside"`;
   return (
-    `=IF(${absent},"",LET(u,${u},below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +
-    `IF(${more}>0,"more than ","")&"± "&${shown}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))))`
+    `=IF(${absent},"",LET(u,${u},IF(ISNUMBER(u),LET(below,IFERROR(${call("lower")},""),above,IFERROR(${call("upper")},""),` +
+    `IF(${more}>0,"more than ","")&"± "&${shown}&IF(${within("below")},${told("below")},IF(${within("above")},${told("above")},""))),"± U cannot be worked out")))`
   );
 }

@@ -3,6 +3,7 @@ import { OWN_CRITERIA } from "../common/criteria.js";
 import type { FormSheet } from "../contract.js";
 import { formSheet, type Line, type ValuesOf } from "./form.js";
 import { AIR, DISTANCE, EMISSIVITY, HUMIDITY, REFLECTED, WINDOW, WINDOW_TRANSMISSION } from "./ranges.js";
+import { UNCERTAINTY_LINES } from "./uncertainty.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 const date = "yyyy-mm-dd";
@@ -170,39 +171,7 @@ export const JOB_LINES = [
     format: "0.0",
     note: "Heat of the current squared, carried off in proportion to the rise.",
   },
-  "Uncertainty of a rise, expanded (95 %)",
-  {
-    name: "u_similar",
-    label: "Over similar, emissivity 0.95 or more",
-    measure: "difference",
-    start: 0.96,
-    format: "0.00",
-    note: "Typical figure until it is worked out per reading: rise of 20 K, emissivity 0.95, one image, one kind of surface.",
-  },
-  {
-    name: "u_similar_low",
-    label: "Over similar, emissivity below",
-    measure: "difference",
-    start: 1.4,
-    format: "0.00",
-    note: "The same at emissivity 0.85; lower, or through a window, it is more.",
-  },
-  {
-    name: "u_air",
-    label: "Over air, emissivity 0.95 or more",
-    measure: "difference",
-    start: 2.8,
-    format: "0.00",
-    note: "Typical figure: rise of 20 K, emissivity 0.95, air by thermometer.",
-  },
-  {
-    name: "u_air_low",
-    label: "Over air, emissivity below",
-    measure: "difference",
-    start: 3.9,
-    format: "0.00",
-    note: "The same at emissivity 0.85; lower, or through a window, it is more.",
-  },
+  ...UNCERTAINTY_LINES,
   "Safety plan",
   { name: "permit", label: "Permit number" },
   { name: "arc_flash_study", label: "Arc-flash study of", format: date },

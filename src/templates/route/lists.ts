@@ -1,5 +1,6 @@
 /** The lists behind the route: assets, windows, surfaces. */
 import { column, foldedColumn, type Row } from "./columns.js";
+import { EMISSIVITY_HALF, TRANSMISSION_HALF } from "./uncertainty.js";
 import { CURRENT, EMISSIVITY, READING, WINDOW, WINDOW_REFLECTANCE, WINDOW_TRANSMISSION } from "./ranges.js";
 
 export const ASSET_COLUMNS = [
@@ -60,6 +61,7 @@ export const WINDOW_COLUMNS = [
     format: "0.00",
     note: "In the band of the camera in use: it is no constant of the window.",
   }),
+  column("transmission_half", "Measured", 120, TRANSMISSION_HALF),
   column("reflectance", "Measured", 88, { range: WINDOW_REFLECTANCE, format: "0.00" }),
   column("band", "Measured", 76, { unit: "µm" }),
   column("method", "Measured", 350),
@@ -76,6 +78,7 @@ export const SURFACE_COLUMNS = [
     format: "0.00",
     note: "In the camera's band. Below 0.6 the uncertainty is wide; below 0.3 there is no temperature to be had.",
   }),
+  column("emissivity_half", "Surface", 110, EMISSIVITY_HALF),
   column("known_from", "Surface", 110, { choices: ["measured", "handbook", "assumed"] }),
   column("remark", "Surface", 520),
 ];

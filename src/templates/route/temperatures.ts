@@ -1,6 +1,7 @@
 /** Readings made into temperatures and rises over air. */
 import type { Computed } from "./columns.js";
 import { columnsOf, extreme, given, joined, MEASURED, number, PHASES, type Phase, UNREADABLE } from "./formula.js";
+import { apparentOf } from "./uncertainty.js";
 import type { SheetUnits } from "./sheet-units.js";
 import { beyondCamera, unreadable, wrongReadings } from "./typed-wrong.js";
 
@@ -34,17 +35,6 @@ export function temperatureColumns(units: SheetUnits): Computed[] {
       formula:
         `=IF(${UNREADABLE},"",IF([reading_is]="at least",${extreme("highest", columnsOf(""))},` +
         `IF([reading_is]="at most",${extreme("lowest", columnsOf(""))},"")))`,
-    },
-    {
-      key: "beyond_typical",
-      group: WORKING,
-      width: 84,
-      folded: true,
-      format: "0",
-      note: "1 where the job's typical uncertainties are too small: the camera's per cent is more than its degrees, or the reading only a limit.",
-      formula:
-        `=IF(1-${MEASURED},"",IF(([limit_reading]<>"")+IFERROR((${extreme("highest", columnsOf(""))}-${units.from("temperature", 0)})*job_accuracy_percent>` +
-        "100*job_accuracy,FALSE)>0,1,0))",
     },
     {
       key: "t_high",
@@ -87,10 +77,6 @@ export function airTransmission(readings: string, units: SheetUnits): Computed {
 
 /** The corrected temperature as a number, "" where there is none; the columns that are read show it or say why not. */
 export function corrected(phase: string, units: SheetUnits): Computed {
-  const set = (name: string): string => `IF([${name}]<>"",[${name}],${given(`job_${name}`)})`;
-  const back =
-    `IF(job_readings_are="corrected in the camera",IFERROR(GREY.APPARENT([${phase}],${set("set_emissivity")},${set("set_reflected")},` +
-    `job_set_air_transmission,${given("job_set_air_temp")},job_set_window_transmission,${given("job_set_window_temp")},,,,job_band,${units.argument}),""),"")`;
   const settings =
     `[emissivity_used],[reflected_used],[air_transmission],[path_air_used],[window_transmission],${given("[window_temp]")},` +
     `[window_reflectance],IF([outer_reflected]<>"",[outer_reflected],${given("job_reflected")}),,job_band,${units.argument}`;
@@ -103,7 +89,7 @@ export function corrected(phase: string, units: SheetUnits): Computed {
     format: "0.0",
     note: "Corrected temperature for reckoning. None where a setting is missing or the emissivity is below 0.3. Readings corrected in the camera are taken back to apparent ones first.",
     formula:
-      `=LET(reading,IF([${phase}]="","",IF(job_readings_are="apparent",[${phase}],${back})),` +
+      `=LET(reading,IF([${phase}]="","",${apparentOf(`[${phase}]`, units)}),` +
       `IF((reading="")+([settings_missing]<>"")+([air_transmission]="")+(ISNUMBER([emissivity_used])*([emissivity_used]<0.3))>0,"",` +
       `IFERROR(GREY.CORRECTED(reading,${settings}),"")))`,
   };

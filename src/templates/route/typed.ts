@@ -1,5 +1,6 @@
 /** What a person types on the route sheet, in the order of the work; the folded columns only override the job's settings. */
 import { column, foldedColumn, type Row } from "./columns.js";
+import { SIMILAR_CHOICES } from "./uncertainty.js";
 import { AIR, CURRENT, DISTANCE, EMISSIVITY, HUMIDITY, READING, REFLECTED, WIND, WINDOW } from "./ranges.js";
 
 const SETTINGS = "Settings of this row";
@@ -87,6 +88,10 @@ export const READING_COLUMNS = [
     measure: "temperature",
     format: "0.0",
     note: "Beside an air taken in the enclosure: then the rise is over the room's air.",
+  }),
+  foldedColumn("similar_is", SETTINGS, 150, {
+    choices: SIMILAR_CHOICES,
+    note: "How the similar component is seen, instead of the job's: what both share cancels in the uncertainty of the rise.",
   }),
   foldedColumn("wind", SETTINGS, 56, {
     range: WIND,

@@ -3,8 +3,13 @@
  * are our own judgement, written here apart from the data (over like and over the baseline from 5 watch, 10 plan, 20 K
  * act; share of limit from 75, 90, 100, 120 %), the 17 K and 48 h after greasing a lubrication magazine's, as quoted.
  */
+import { airTransmission } from "../../../src/core/air/transmission.js";
+import { ZERO_CELSIUS } from "../../../src/core/constants.js";
+import type { Settings } from "../../../src/core/correction/settings.js";
+import { DEFAULT_BAND } from "../../../src/core/planck/band.js";
 import type { PointReading } from "../../../src/templates/mechanical/typed.js";
 import { worked, type WorkedRoute } from "../route/fixture.js";
+import { overAirU, overSimilarU, readingU, type Standard } from "../../support/rise-u.js";
 import { DAY, inThePumpHouse, read } from "./fixture.js";
 
 const at = (asset_id: string, reading: number, rest: PointReading = {}): PointReading => ({
@@ -15,6 +20,19 @@ const at = (asset_id: string, reading: number, rest: PointReading = {}): PointRe
 });
 /** Hours before the image, which was taken at noon. */
 const greased = (hours: number): PointReading => ({ last_greased: DAY + 0.5 - hours / 24 });
+
+const airTemp = 20 + ZERO_CELSIUS;
+/** Of the fixture: black, surroundings and air of 20 °C, 5 cm of dry air. */
+const black: Settings = {
+  ...{ emissivity: 1, reflected: airTemp, airTemp },
+  airTransmission: airTransmission({ distance: 0.05, airTemp, humidity: 0.01 }, DEFAULT_BAND),
+};
+/** Half-widths over √3: emissivity 0.02, reflected 3 K, 20 % of what the air takes. */
+const standard: Standard = {
+  emissivity: 0.02 / Math.sqrt(3),
+  reflected: 3 / Math.sqrt(3),
+  airTransmission: (0.2 * (1 - black.airTransmission!)) / Math.sqrt(3),
+};
 
 const BOOKS = {
   like: inThePumpHouse([at("P1-DE", 52), at("P1-NDE", 46, { process_load: 60 })]),
@@ -29,6 +47,7 @@ const BOOKS = {
     at("P2-DE", 36),
     at("P2-DE", 60.1, { told_to: "shift" }),
   ]),
+  pair: inThePumpHouse([at("P1-DE", 52), at("P1-NDE", 40), at("P2-NDE", 52, { reference: 40 })]),
   grease: inThePumpHouse([
     at("P2-DE", 52, greased(20)),
     at("P2-DE", 56.9, greased(47)),
@@ -111,8 +130,15 @@ test("over the baseline from 5, 10 and 20 K, rises compared and never temperatur
 });
 
 test("beside every grade stands its uncertainty: of a rise over the baseline, that of two rises", () => {
-  // 2.8 K of each (trade figures of Job): 2.8·√2 = 3.96.
-  expect(routes.baseline.cell(2, "grade_found_u")).toBe("± 4.0 K, edge 10 K inside");
+  const u = Math.SQRT2 * overAirU(50.1, black, standard);
+  expect(routes.baseline.number(2, "rise_U")).toBeCloseTo(u, 3);
+  expect(routes.baseline.cell(2, "grade_found_u")).toBe(`± ${u.toFixed(1)} K, edge 10 K inside`);
+});
+
+test("over a like in another row: two images; over a reference in the same one its relation of Job", () => {
+  const [one, two] = [readingU(52, black, standard), readingU(40, black, standard)];
+  expect(routes.pair.number(0, "rise_U")).toBeCloseTo(Math.hypot(one, two), 3);
+  expect(routes.pair.number(2, "rise_U")).toBeCloseTo(overSimilarU([52, 40], black, standard, "other surface"), 3);
 });
 
 test("fresh grease keeps a rise up to 17 K from a grade for 48 h, and says so", () => {

@@ -105,6 +105,8 @@ test("formulas call functions of ours that there are", () => {
       "SHARE_OF_LIMIT",
       "GRADE",
       "GRADE_RANGE",
+      "CAMERA_UNCERTAINTY",
+      "RISE_UNCERTAINTY",
     ]),
   );
   expect([...known]).toEqual(expect.arrayContaining([...new Set(called)]));

@@ -44,6 +44,6 @@ test.each(["rise_left", "rise_similar", "rise_lowest", "full_low"])("%s without 
 });
 
 test("uncertainties and edges are told in °F", () => {
-  expect(fahrenheit.cell("MCC1-P4", "grade_found_u")).toBe("± 1.7 °F, edge 27 °F inside");
+  expect(fahrenheit.cell("MCC1-P4", "grade_found_u")).toBe("± 1.8 °F, edge 27 °F inside");
   expect(fahrenheit.errors).toEqual([]);
 });

@@ -28,7 +28,7 @@ export const PLANT: readonly Kind[] = [
     "BLR-CB1",
     {
       grade_found: "4 of 4 at least: serious fault",
-      grade_found_u: "more than ± 1.4 K",
+      grade_found_u: "more than ± 3.4 K",
       full_high: "",
       grade_full: "4 of 4 at least, over similar",
       remarks: "reading at the camera's limit: take it again in the next range",
@@ -39,7 +39,7 @@ export const PLANT: readonly Kind[] = [
     "MCC1-P1",
     {
       grade_found: "1 of 4: possible fault",
-      grade_found_u: "± 1.4 K, edge 4 K inside",
+      grade_found_u: "± 1.0 K, edge 4 K inside",
       relative_rise: "below 10 K",
       grade_full: "1 to 2 of 4: depends, over similar",
     },
@@ -144,7 +144,7 @@ export const PLANT: readonly Kind[] = [
     {
       grade_found: "3 of 4: fault to keep under watch",
       judged_by: "over air (NETA-100.18)",
-      grade_found_u: "± 3.9 K, edge 21 K inside",
+      grade_found_u: "± 2.8 K, edge 21 K inside",
       remarks: "",
     },
   ],

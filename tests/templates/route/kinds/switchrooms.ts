@@ -33,7 +33,7 @@ export const SWITCHROOMS: readonly Kind[] = [
       grade_similar: "two hot",
       grade_found: "3 of 4: fault to keep under watch",
       judged_by: "over air (NETA-100.18)",
-      grade_found_u: "± 3.9 K, edge 40 K inside",
+      grade_found_u: "± 2.8 K, edge 40 K inside",
       remarks: "two phases hot: 23.4 K over the third, not graded",
     },
   ],
@@ -52,7 +52,7 @@ export const SWITCHROOMS: readonly Kind[] = [
     "CAP-1",
     {
       grade_found: "3 of 4: fault to keep under watch",
-      grade_found_u: "more than ± 3.9 K",
+      grade_found_u: "± 5.2 K",
       remarks: "emissivity 0.55: wide uncertainty",
     },
   ],
@@ -103,7 +103,7 @@ export const SWITCHROOMS: readonly Kind[] = [
     "MV-C1",
     {
       grade_found: "2 of 4: probable fault",
-      grade_found_u: "more than ± 1.4 K",
+      grade_found_u: "± 1.5 K",
       limit_at_load: "5 % of rated load: no limit",
     },
   ],
