@@ -1,89 +1,14 @@
 /**
- * The demo audit: what is planted in its report is found, and nothing else. What each planted number comes to is worked out
- * here from the row's own inputs, by tests/support/slips.ts over the exact radiance or by hand.
+ * The demo audit: what is planted in its report is found, and nothing else. What each planted number comes to stands in
+ * tests/support/audit-planted.ts.
  */
-import { airTransmission } from "../../src/core/air/transmission.js";
-import { flatBand } from "../../src/core/planck/band.js";
 import { claims, demoAudit } from "../../src/templates/audit/demo.js";
-import { type AuditCase, object, SLIPS } from "../support/slips.js";
+import { GRADES_PLANTED, METHODS_PLANTED, planted as valueOf, SLIPS_PLANTED } from "../support/audit-planted.js";
 import { brokenRules } from "../support/package-rules.js";
 import { type Worked, workedOut } from "../support/worked.js";
 
-const BAND: AuditCase["band"] = [7.5, 14];
-const number = (row: number, key: keyof (typeof claims)[number]): number => Number(claims[row - 1]![key]);
-
-function caseOf(row: number, apparent = number(row, "apparent")): AuditCase {
-  const air = number(row, "surrounding_air");
-  const t1 = airTransmission({ distance: 1, airTemp: air + 273.15, humidity: 0.45 }, flatBand(...BAND));
-  const window =
-    claims[row - 1]!.window_transmission === undefined
-      ? {}
-      : { tw: number(row, "window_transmission"), win: number(row, "window_temp") };
-  return {
-    a: apparent,
-    e: number(row, "emissivity"),
-    r: number(row, "reflected"),
-    t1,
-    ta: air,
-    tw: 1,
-    win: undefined,
-    rho: 0,
-    rc: undefined,
-    t2: 1,
-    band: BAND,
-    units: "C",
-    ...window,
-  };
-}
-const hot = (row: number): number => object(caseOf(row));
-const rise = (row: number): number => hot(row) - object(caseOf(row, number(row, "reference_apparent")));
-const ratio = (row: number): number => number(row, "reference_load") / number(row, "load");
-
-/** Row, column, what it comes to, and the words that the audit must say. */
-const SLIPS_PLANTED: readonly [
-  row: number,
-  key: "stated_temp" | "stated_rise" | "stated_rise_at_load",
-  value: () => number,
-  words: string,
-][] = [
-  [3, "stated_temp", () => number(3, "apparent"), "the reading itself, not corrected"],
-  [
-    8,
-    "stated_temp",
-    () => SLIPS["reflected temperature 20 °C (68 °F)"]!(caseOf(8)),
-    "reflected temperature 20 °C (68 °F)",
-  ],
-  [12, "stated_temp", () => SLIPS["corrected twice"]!(caseOf(12)), "corrected twice"],
-  [18, "stated_rise", () => number(18, "apparent") - number(18, "reference_apparent"), "subtracted before corrected"],
-  [
-    20,
-    "stated_temp",
-    () => SLIPS["reflected temperature × 1.8 + 32: °F taken for °C"]!(caseOf(20)),
-    "reflected temperature × 1.8 + 32: °F taken for °C",
-  ],
-  [23, "stated_rise", () => rise(23) * 1.8, "× 1.8 once too often"],
-  [24, "stated_rise", () => hot(24) - number(24, "surrounding_air"), "over air in place of similar"],
-  [30, "stated_rise_at_load", () => rise(30) * ratio(30) ** -1.8, "load and reference load swapped"],
-  [33, "stated_rise_at_load", () => rise(33) * ratio(33) ** 3.6, "adjusted for load twice"],
-  [
-    36,
-    "stated_temp",
-    () => SLIPS["emissivity 0.95 as at start-up, all else as stated"]!(caseOf(36)),
-    "emissivity 0.95 as at start-up, all else as stated",
-  ],
-  [38, "stated_temp", () => SLIPS["window left out"]!(caseOf(38)), "window left out"],
-];
-const GRADES_PLANTED: Readonly<Record<number, string>> = {
-  9: "follows from the rise at load, not from the rise found",
-  26: "other column: over similar it would follow",
-  28: "follows only if rounded first, to 1 K",
-  31: "does not follow",
-};
-/** Projected from 15 of 40 A. */
-const METHODS_PLANTED: Readonly<Record<number, string>> = { 16: "projected from too little load" };
-
 test.each(SLIPS_PLANTED)("row %d: %s is what it is said to be", (row, key, value) => {
-  expect(number(row, key)).toBeCloseTo(value(), 1);
+  expect(valueOf(row, key)).toBeCloseTo(value(), 1);
 });
 
 describe("the template", () => {

@@ -66,7 +66,10 @@ export function recordsOf(
       understood,
       unread,
     };
-    const own = byRow.get(audited.row) ?? [];
+    // A row that states two rises stands twice, its temperatures once.
+    const isSecond = sources[r - 1] === source;
+    const all = byRow.get(audited.row) ?? [];
+    const own = isSecond ? all.filter((line) => !cellText(line[at("what")]).endsWith("temperature")) : all;
     if (own.length === 0) return [{ ...base, ...NOTHING }];
     return own.map((line) => {
       const text = (name: string): string => cellText(line[at(name)]);

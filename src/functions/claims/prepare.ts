@@ -31,6 +31,8 @@ export interface PrepareOptions {
   readonly isText: boolean;
 }
 
+/** What belongs to one of a row's rises alone; its temperatures are what both are worked out from. */
+const STATED_ONCE = new Set(["stated_rise_at_load", "stated_grade"]);
 const FULL_LOAD = 100;
 const DIGITS = 12;
 const quantityOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === name)?.quantity ?? "text";
@@ -83,8 +85,7 @@ export function prepareReport(table: ClientTable, options: PrepareOptions): Prep
           if (name === "stated_rise") return rise?.cells[r] ?? null;
           const own = values.get(name)?.[r] ?? null;
           if (name === "reference") return (cellText(own) === "" || count > 1 ? rise?.over : undefined) ?? own;
-          // What a row states once is held once.
-          return nth > 0 && name.startsWith("stated_") ? null : own;
+          return nth > 0 && STATED_ONCE.has(name) ? null : own;
         }),
       );
       sources.push(r);
