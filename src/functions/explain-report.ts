@@ -1,5 +1,5 @@
 import { explain, rangeOfReading } from "../core/audit/explain.js";
-import { TOLERANCE } from "../core/audit/judge.js";
+import { SLACK, TOLERANCE } from "../core/audit/judge.js";
 import { explainReport } from "../core/audit/report.js";
 import { BAND_ARGUMENT } from "./bands.js";
 import type { ArgumentSpec, Cell, CellError, FunctionSpec, Grid, Input } from "./contract.js";
@@ -14,7 +14,7 @@ import { readOneCase } from "./one-case.js";
 import type { OneCase } from "./one-case.js";
 import { gridOf, isBlank, isNoWord, readNumbers, readSingle } from "./read.js";
 import { REPORT_WORDS } from "./slip-words.js";
-import { inWords, digitsOfReport, toleranceLeftOut } from "./stated-digits.js";
+import { inWords, digitsOfReport, tenthsOfReadings, toleranceLeftOut } from "./stated-digits.js";
 import type { StatedDigits } from "./stated-digits.js";
 import { fromSI, readable, unitOf } from "./units.js";
 import type { Unit } from "./units.js";
@@ -54,6 +54,14 @@ function toleranceTaken(digits: StatedDigits, taken: number, ofReading: StatedDi
   return `all stated to ${inWords(digits)}: tolerance ${half} taken, as none is given${also ?? ""}`;
 }
 
+/** The same of rows that the readings' own rounding would explain. */
+function openRows(open: readonly boolean[], tenths: StatedDigits, tolerance: number, unit: Unit): string {
+  const count = open.filter(Boolean).length;
+  const rows = count === 1 ? "1 row is" : `${count} rows are`;
+  const wide = Math.ceil(fromSI(tolerance, unit) * 100) / 100;
+  return `${rows} as stated if the readings were rounded to ${inWords(tenths)}: give tolerance ${readable(wide, 3)}`;
+}
+
 function reportTable(
   inputs: readonly Input[],
   stated: Grid,
@@ -71,6 +79,10 @@ function reportTable(
   // Where the report has no decimals the readings that it prints have lost theirs too, unless one of them shows some.
   const readings = filled.map((row) => settings.value(row, "apparent"));
   const ofReading = taken > given ? digitsOfReport(readings, call.units) : undefined;
+  // What was read to tenths tells a corrected temperature no better than that: such a row accuses nobody.
+  const tenths = leftOut && ofReading === undefined ? tenthsOfReadings(readings, call.units) : undefined;
+  const open: boolean[] = [];
+  let widest = 0;
   const explained: ReturnType<typeof explain>[] = [];
   for (const row of filled) {
     const fault = numbers.faults?.get(row) ?? settings.fault(row);
@@ -82,12 +94,21 @@ function reportTable(
         ofReading === undefined
           ? taken
           : Math.min(taken + rangeOfReading(one, ofReading.step / 2), TOLERANCE.max ?? Infinity);
-      explained.push(explain(numbers.values[row] ?? NaN, one, tolerance));
+      const explanation = explain(numbers.values[row] ?? NaN, one, tolerance);
+      const ofTenths = tenths === undefined ? 0 : rangeOfReading(one, tenths.step / 2);
+      const {
+        reproduced,
+        lines: [own],
+      } = explanation;
+      const isOpen = !reproduced && Math.abs(own?.difference ?? Infinity) <= tolerance + ofTenths + SLACK;
+      if (isOpen) widest = Math.max(widest, tolerance + ofTenths);
+      open.push(isOpen);
+      explained.push(explanation);
     } catch (error) {
       return [[inRow(thrown(error, EXPLAIN_REPORT, inputs, row, call), row, stated.length, false)]];
     }
   }
-  const lines = explainReport(explained, digits?.step);
+  const lines = explainReport(explained, digits?.step, open);
   const difference = unitOf("difference", call.units);
   return [
     ["slip", "rows explained", "rows", "median difference", "by chance"],
@@ -98,6 +119,7 @@ function reportTable(
       median === undefined ? "" : fromSI(median, difference),
       Number(readable(byChance, 2)),
     ]),
+    ...(tenths && widest > 0 ? [[openRows(open, tenths, widest, difference), "", "", "", ""]] : []),
     ...(digits && taken > given ? [[toleranceTaken(digits, taken, ofReading, difference), "", "", "", ""]] : []),
   ];
 }

@@ -9,7 +9,7 @@ import type { Unit, Units } from "./units.js";
 
 export interface StatedDigits {
   /** Of the unit named. */
-  readonly digit: 1 | 0.5;
+  readonly digit: 1 | 0.5 | 0.1;
   readonly label: string;
   /** The same as a difference [K]. */
   readonly step: number;
@@ -47,8 +47,16 @@ export function digitsOfReport(values: readonly number[], units: Units): StatedD
   return own === undefined || (other !== undefined && other.step > own.step) ? other : own;
 }
 
+/** Tenths that all readings of a report are printed to; the sheet's own where they are tenths of both. */
+export function tenthsOfReadings(values: readonly number[], units: Units): StatedDigits | undefined {
+  const inUnits = (one: Units): StatedDigits | undefined => digitsIn(values, "temperature", one, [0.1]);
+  return inUnits(units) ?? inUnits(otherThan(units));
+}
+
+const DIGIT_WORDS: Readonly<Record<StatedDigits["digit"], string>> = { 1: "whole", 0.5: "half", 0.1: "tenths of" };
+
 /** "whole °C", "half °F". */
-export const inWords = ({ digit, label }: StatedDigits): string => `${digit === 1 ? "whole" : "half"} ${label}`;
+export const inWords = ({ digit, label }: StatedDigits): string => `${DIGIT_WORDS[digit]} ${label}`;
 
 /** Whether nobody said how far numbers may lie apart; 0 is an empty cell. */
 export function toleranceLeftOut(input: Input): boolean {

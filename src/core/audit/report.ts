@@ -32,6 +32,8 @@ interface Tally extends ReportLine<Key> {
   readonly against: number;
   /** Rows that neither the slip nor the inputs as stated explain. */
   readonly neither: number;
+  /** Rows explained that nothing else would explain: not those that are open. */
+  readonly firm: number;
   /** Of digits cut off: all rows that they fit, those included that rounding fits too. */
   readonly fits?: number;
 }
@@ -52,17 +54,24 @@ const SIGNIFICANCE = 0.05;
  * A slip stands before the inputs as stated where it explains more of the rows that tell the two apart, and more than
  * chance does. Digits that were cut off come before any slip that explains no more than they do.
  * @param rows what `explain` says of each row
+ * @param open rows that the inputs as stated would explain if their readings were rounded: they put no slip before them
  * @param step the last digit of the stated numbers [K], where it is known: without it digits cut off are not looked for
  */
-export function explainReport(rows: readonly Explanation<RowKey>[], step?: number): readonly ReportLine<Key>[] {
+export function explainReport(
+  rows: readonly Explanation<RowKey>[],
+  step?: number,
+  open: readonly boolean[] = [],
+): readonly ReportLine<Key>[] {
   const computed = new Set(rows.flatMap(({ lines }) => lines.map(({ key }) => key)));
   const keys: readonly RowKey[] = [AS_STATED, ...TEMPERATURE_SLIPS.map(({ key }) => key)];
   const tolerances = rows.map(({ tolerance }) => tolerance);
   const chance = Math.min(1, tolerances.reduce((sum, one) => sum + one, 0) / rows.length / CHANCE_SPAN);
-  const [own, ...slips] = keys.filter((key) => computed.has(key)).map((key) => tally(key, rows, chance, computed.size));
+  const [own, ...slips] = keys
+    .filter((key) => computed.has(key))
+    .map((key) => tally(key, rows, open, chance, computed.size));
   if (own === undefined) return [];
   const found = slips.filter(({ explained }) => explained > 0);
-  const before = found.filter((slip) => slip.sure && slip.explained > slip.against);
+  const before = found.filter((slip) => slip.sure && slip.firm > slip.against);
   const after = found.filter((slip) => !before.includes(slip));
   before.sort((a, b) => net(b) - net(a) || finer(a, b));
   after.sort((a, b) => b.explained - a.explained || a.against - b.against || finer(a, b));
@@ -70,7 +79,10 @@ export function explainReport(rows: readonly Explanation<RowKey>[], step?: numbe
     step === undefined || step / 2 > Math.min(...tolerances) + SLACK ? undefined : cutOff(rows, step, computed.size);
   const leads = cut !== undefined && (before[0] === undefined || net(cut) >= net(before[0]));
   const slipsInOrder = leads ? [cut, own, ...before, ...after] : [...before, own, ...after];
-  const sorted = own.explained > 0 || leads ? slipsInOrder : [...slipsInOrder.filter((line) => line !== own), own];
+  const sorted =
+    own.explained > 0 || leads || open.includes(true)
+      ? slipsInOrder
+      : [...slipsInOrder.filter((line) => line !== own), own];
   return sorted.map(({ key, fits, explained, rows: shown, median, byChance, sure }) => ({
     key,
     explained: fits ?? explained,
@@ -81,7 +93,7 @@ export function explainReport(rows: readonly Explanation<RowKey>[], step?: numbe
   }));
 }
 
-const net = ({ explained, against }: Tally): number => explained - against;
+const net = ({ firm, against }: Tally): number => firm - against;
 const finer = (a: Tally, b: Tally): number =>
   a.neither - b.neither || Math.abs(a.median ?? Infinity) - Math.abs(b.median ?? Infinity);
 
@@ -111,17 +123,25 @@ function cutOff(rows: readonly Explanation<RowKey>[], step: number, slips: numbe
     byChance: (rows.length * step) / (2 * CHANCE_SPAN),
     against,
     neither,
+    firm: explained,
     sure,
   };
 }
 
-function tally(key: RowKey, rows: readonly Explanation<RowKey>[], chance: number, slips: number): Tally {
+function tally(
+  key: RowKey,
+  rows: readonly Explanation<RowKey>[],
+  open: readonly boolean[],
+  chance: number,
+  slips: number,
+): Tally {
   const differences: number[] = [];
   let explained = 0;
   let against = 0;
   let neither = 0;
+  let firm = 0;
   let byChance = 0;
-  for (const { lines, reproduced } of rows) {
+  for (const [at, { lines, reproduced }] of rows.entries()) {
     const line = lines.find((one) => one.key === key);
     if (line === undefined) continue;
     if (key === AS_STATED) {
@@ -132,9 +152,12 @@ function tally(key: RowKey, rows: readonly Explanation<RowKey>[], chance: number
     }
     if (line.verdict === "hidden") continue;
     differences.push(line.difference ?? NaN);
-    if (line.verdict === "matches") explained += reproduced ? 0 : 1;
-    else if (reproduced) against++;
-    else neither++;
+    const isFirm = !reproduced && open[at] !== true;
+    if (line.verdict === "matches") {
+      explained += reproduced ? 0 : 1;
+      firm += isFirm ? 1 : 0;
+    } else if (reproduced) against++;
+    else if (isFirm) neither++;
     if (!reproduced) byChance += chanceOfAny(lines, chance);
   }
   return {
@@ -145,7 +168,8 @@ function tally(key: RowKey, rows: readonly Explanation<RowKey>[], chance: number
     byChance,
     against,
     neither,
-    sure: isBeyondChance(explained, explained + neither, slips, chance),
+    firm,
+    sure: isBeyondChance(firm, firm + neither, slips, chance),
   };
 }
 
