@@ -5,7 +5,7 @@ import type { SheetUnits } from "../route/sheet-units.js";
 import { auditCall } from "./computed.js";
 
 const WIDTHS = [44, 190, 120, 300, 240, 260, 300] as const;
-const FINDINGS = 10;
+const FINDINGS = 11;
 /** Findings of the whole report that the page shows. */
 const MOST = 18;
 const ROWS = FINDINGS + MOST + 4;
@@ -13,6 +13,7 @@ const ROWS = FINDINGS + MOST + 4;
 const COUNTS: readonly (readonly [label: string, condition: string, name: string])[] = [
   ["Rows audited", 'ClaimList[verdict]<>""', "audit_rows"],
   ["reproduced", 'ClaimList[verdict]="reproduced"', "audit_reproduced"],
+  ["cannot be reproduced: an input is missing", 'ClaimList[verdict]="cannot be reproduced"', "audit_open"],
   ["not reproduced, or a grade that does not follow", 'ClaimList[verdict]="not reproduced"', "audit_not"],
   [
     "of these with a usual slip that would give the number",
@@ -29,7 +30,8 @@ const COUNTS: readonly (readonly [label: string, condition: string, name: string
 ];
 
 export function findingsSheet(heading: readonly string[], units: SheetUnits): FreeSheet {
-  const shown = '(ClaimList[verdict]="not reproduced")+(LEFT(ClaimList[consequence],13)="grade changed")';
+  const shown =
+    '(ClaimList[verdict]="not reproduced")+(ClaimList[verdict]="cannot be reproduced")+(LEFT(ClaimList[consequence],13)="grade changed")';
   const given = (key: string): string => `IF(ClaimList[${key}]="","",ClaimList[${key}])`;
   const counts = COUNTS.flatMap(([label, condition, name], row): FreeCell[] => [
     at(row, 0, `=SUM((${condition})*1)`, "computed", { name, format: "0", align: "right" }),
