@@ -73,7 +73,10 @@ program
   .option("-o, --output <file>", "where to write; of several workbooks a folder")
   .option("--in-place", "write over the workbooks themselves")
   .option("--check", "write nothing, list what differs from its saved value")
-  .option("--all", "every formula, not only those with our functions and what depends on them")
+  .option(
+    "--all",
+    "every formula, not only those with our functions and what depends on them (always in workbooks of `greybody new`)",
+  )
   .option("--volatile", "NOW and TODAY as of now too, which else keep what is saved")
   .option("--tolerance <number>", "relative difference up to which a saved number is right (default: 1e-9)", tolerance)
   .option("--report <file>", "write every cell, with its stored and its recalculated value, as JSON")

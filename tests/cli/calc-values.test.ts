@@ -36,6 +36,17 @@ const PLAIN: readonly (readonly [string, unknown])[] = [
   ["=-{1,2}", [[-1, -2]]],
   ["=_xlfn.SEQUENCE(2)", [[1], [2]]],
   ["=_xlfn.LET(_xlpm.x,2,_xlpm.x*3)", 6],
+  // One row or column is filtered by one truth, which fits its height or its width.
+  ['=FILTER({1,"a"},TRUE)', [[1, "a"]]],
+  ["=FILTER({1;2},{TRUE})", [[1], [2]]],
+  ['=FILTER({1,2},FALSE,"none")', "none"],
+  // Look-ups of a column: the first of equals whatever the case, a number never as a text.
+  ['=XLOOKUP({"B";"c";2;"x"},{"a";"b";"B";2},{1;2;3;4},"none")', [[2], ["none"], [4], ["none"]]],
+  ['=XLOOKUP({0;"";"b"},{"a";"bc";"d"},{1;2;3},"none")', [["none"], ["none"], ["none"]]],
+  ['=IFERROR(XMATCH({"d";"A";1},{"a";"bc";"d"}),0)', [[3], [1], [0]]],
+  // Arithmetic by digits as the engine has it, truths as 1 and 0, texts that read as numbers.
+  ['={0.3;1;"0.5"}-{0.1;TRUE;0.25}', [[0.2], [0], [0.25]]],
+  ['=IFERROR(IF({1;0;1},{1;2},"no"),"beyond")', [[1], ["no"], ["beyond"]]],
   // Arrays and lambdas.
   ["=LET(a,1,b,a+1,b*2)", 4],
   ["=LAMBDA(x,x+1)(2)", 3],

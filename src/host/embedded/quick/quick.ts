@@ -1,4 +1,5 @@
 import { type BaseFunction, type IFunctionService } from "@univerjs/engine-formula";
+import { filterSingle } from "../filter.js";
 import { workArraysQuickly, type Calculate } from "./arrays.js";
 import { QUICK } from "./functions.js";
 import { QUICK_LOOKUPS } from "./lookups.js";
@@ -23,7 +24,7 @@ export function workQuickly(functions: IFunctionService): void {
 
 function quicken(executor: BaseFunction): void {
   const name = String(executor.name);
-  const quick = QUICK.get(name) ?? QUICK_LOOKUPS.get(name);
+  const quick = name === "FILTER" ? filterSingle : (QUICK.get(name) ?? QUICK_LOOKUPS.get(name));
   if (quick === undefined || known.has(executor)) return;
   known.add(executor);
   executor.calculate = quick(executor.calculate.bind(executor) as Calculate);

@@ -3,6 +3,7 @@ import type { FunctionSpec } from "../../../functions/contract.js";
 import { patchSheet } from "../sheet/patch.js";
 import type { Patch } from "../sheet/patch.js";
 import { scanSheet } from "../sheet/scan.js";
+import { TEMPLATE_MARK } from "../write/marks.js";
 import { decodeXml } from "../xml/read.js";
 import type { Codec } from "../zip/codec.js";
 import { changesOf, DEFAULT_TOLERANCE } from "./changes.js";
@@ -25,6 +26,7 @@ export interface FileRecalculation {
 }
 
 export interface FileOptions {
+  /** Every formula; where nothing is said those of a workbook of ours, whose look-ups have no value before. */
   readonly all?: boolean | undefined;
   /** What NOW and TODAY are; without it they keep what is saved. */
   readonly clock?: Clock | undefined;
@@ -45,9 +47,9 @@ export async function recalculateFile(
   specs: readonly FunctionSpec[],
   options: FileOptions = {},
 ): Promise<FileRecalculation> {
-  const { all = false, tolerance = DEFAULT_TOLERANCE, isListed = () => true, isCheck = false } = options;
+  const { tolerance = DEFAULT_TOLERANCE, isListed = () => true, isCheck = false } = options;
   const book = loadBook(bytes, options.codec);
-  const { onProgress, clock } = options;
+  const { all = isOfTemplate(book), onProgress, clock } = options;
   const { outcomes, magnitudeOf, valueAt } = await recalculate(book, specs, {
     all,
     clock,
@@ -62,6 +64,9 @@ export async function recalculateFile(
   const fresh = isCheck || patches.size === 0 ? bytes : written(book, patches);
   return { bytes: fresh, cells, counts, formulas: countOf(outcomes) };
 }
+
+const isOfTemplate = ({ facts }: LoadedBook): boolean =>
+  facts.definedNames.some(({ name }) => name.toUpperCase() === TEMPLATE_MARK);
 
 const countOf = (outcomes: readonly Outcome[]): number =>
   outcomes.reduce((sum, { node }) => sum + (node.run?.cells.length ?? 1), 0);
