@@ -146,6 +146,23 @@ test("what is doubtful is not taken and told; --map takes it, none leaves it out
   expect(third.stdout).toContain("not taken: left out, as told");
 });
 
+test("what is said for all rows stands in the workbook of findings too", async () => {
+  const text = "Point,ΔT (K),Max temp (°C),Ref temp (°C)\nP1,13.0,58.0,45.0\n";
+  folder.put("all.csv", new TextEncoder().encode(text));
+  expect((await audit("all.csv")).stdout).toContain("--job reference=similar");
+  expect((await audit("all.csv", "-o", "all.xlsx", "--job", "reference=similar", "--job", "exponent=1.7")).status).toBe(
+    0,
+  );
+  const again = await audit("all.xlsx", "-o", "all.json");
+  expect([again.status, again.stderr]).toEqual([0, ""]);
+  expect(auditJsonOf(folder, "all.json").rows.find(({ what }) => what === "rise")?.number).toBe("reproduced");
+  const { names, sheets } = readContents(folder.read("all.xlsx"));
+  const exponent = names.find(({ name }) => name === "report_exponent")!;
+  expect(sheets.find(({ name }) => name === exponent.sheet)?.at(exponent.startRow, exponent.startColumn).value).toBe(
+    1.7,
+  );
+}, 60_000);
+
 test("two rises over different things are held both, under the client's row", async () => {
   const text =
     "Point,ΔT ambient (K),ΔT similar (K),Max temp (°C),Ref temp (°C),Ambient (°C)\nP1,36.0,13.0,58.0,45.0,22.0\nP2,30.0,13.0,58.0,45.0,22.0\n";

@@ -9,6 +9,8 @@ import type { ClientTable } from "../../functions/claims/find-table.js";
 import type { Told } from "../../functions/claims/map-headers.js";
 import { prepareReport } from "../../functions/claims/prepare.js";
 import { cellText } from "../../functions/check-names.js";
+import { dayOf } from "../../functions/days.js";
+import { plainNumber } from "../../functions/numbers.js";
 import type { Cell, FunctionSpec, Grid } from "../../functions/contract.js";
 import { requireNew, unitsOf, writeBook } from "../new.js";
 import { contents, reasonOf } from "../recalc.js";
@@ -159,7 +161,9 @@ function toldJob(texts: readonly string[]): Grid {
       throw new UsageError(
         `--job "${text}": there is no line ${name}. There are ${AUDIT_JOB_LINES.map((one) => one.name).join(", ")}.`,
       );
-    return [name, text.slice(at + 1).trim()];
+    const value = text.slice(at + 1).trim();
+    const day = AUDIT_JOB_LINES.find((one) => one.name === name)?.quantity === "date" ? dayOf(value) : undefined;
+    return [name, day ?? plainNumber(value) ?? value];
   });
 }
 

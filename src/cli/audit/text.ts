@@ -91,10 +91,10 @@ function grouped(records: readonly AuditRecord[]): AuditRecord[][] {
 }
 
 /** Of texts in a column that say no more than a number with its unit the first stands for all. */
-function textLines(groups: readonly (readonly AuditRecord[])[]): string[] {
+export function textLines(records: readonly AuditRecord[]): string[] {
   const plain = new Map<string, { first: string; count: number }>();
   const told: string[] = [];
-  for (const [first] of groups) {
+  for (const [first] of grouped(records)) {
     if (first === undefined) continue;
     const row = `row ${first.row} (line ${first.line})`;
     for (const one of first.understood) {
@@ -120,7 +120,7 @@ export function auditText(audited: Audited): string[] {
   const wrong = groups.filter((group) => group.some(({ reproduced }) => !reproduced));
   const stating = groups.filter((group) => group.some(({ what }) => what !== "nothing stated"));
   const place = sheet === undefined ? "" : `, sheet ${sheet}`;
-  const texts = textLines(groups);
+  const texts = textLines(records);
   const section = (title: string, lines: readonly string[]): string[] =>
     lines.length === 0 ? [] : [title, ...lines.map((line) => `  ${line}`)];
   return [

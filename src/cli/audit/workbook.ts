@@ -2,8 +2,9 @@
 import type { Cell, Grid } from "../../functions/contract.js";
 import { cellText } from "../../functions/check-names.js";
 import { auditBook } from "../../templates/audit/book.js";
+import { REPORT_LINES } from "../../templates/audit/report.js";
 import type { BookDescription, NotesSheet, SheetDescription } from "../../templates/contract.js";
-import { mappingLines, type Audited } from "./text.js";
+import { type Audited, mappingLines, textLines } from "./text.js";
 
 /** Text of a client never becomes a formula: in a sheet it would begin with =. */
 const inert = (cell: Cell): Cell => (typeof cell === "string" && cell.startsWith("=") ? ` ${cell}` : cell);
@@ -24,15 +25,20 @@ export function auditWorkbook(audited: Audited, job: Grid): BookDescription {
     rows: rows.map(() => ({})),
     units,
   });
+  const said = new Map(job.map(([name = null, value = null]) => [cellText(name), value]));
+  // What the form has no line for is said in each row.
+  const lines = new Set(REPORT_LINES.flatMap((line) => (typeof line === "string" ? [] : [line.name as string])));
+  const forRows = new Map([...said].filter(([name]) => !lines.has(name)));
   const sheets = empty.sheets.map((one): SheetDescription => {
     if (one.kind === "table" && one.tableName === "ClaimList") {
-      const at = one.columns.map(({ key }) => names.indexOf(key));
-      return { ...one, rows: rows.map((cells) => at.map((c) => (c < 0 ? null : typed(cells[c] ?? null)))) };
+      const columns = one.columns.map(({ key }) => ({ at: names.indexOf(key), forAll: forRows.get(key) ?? null }));
+      const cellOf = (cells: readonly Cell[], { at, forAll }: (typeof columns)[number]): Cell =>
+        typed(at < 0 ? null : (cells[at] ?? null)) ?? forAll;
+      return { ...one, rows: rows.map((cells) => columns.map((column) => cellOf(cells, column))) };
     }
     if (one.kind !== "form") return one;
-    const said = new Map(job.map(([name = null, value = null]) => [`report_${cellText(name)}`, value]));
     const fields = one.fields.map((field) => {
-      const value = field.definedName === undefined ? undefined : said.get(field.definedName);
+      const value = said.get(field.definedName?.replace(/^report_/, "") ?? "");
       return value === undefined ? field : { ...field, value: typed(value) };
     });
     return { ...one, fields };
@@ -41,10 +47,6 @@ export function auditWorkbook(audited: Audited, job: Grid): BookDescription {
 }
 
 function mappingSheet({ prepared, records, file }: Audited): NotesSheet {
-  const texts = records.flatMap(({ row, understood, unread }) => [
-    ...understood.map((one) => `Row ${row}: ${one}.`),
-    ...unread.map((one) => `Row ${row}: not read: ${one}.`),
-  ]);
   return {
     kind: "notes",
     name: "Mapping",
@@ -53,7 +55,7 @@ function mappingSheet({ prepared, records, file }: Audited): NotesSheet {
       `Which column of ${file.replaceAll("\\", "/").split("/").at(-1) ?? ""} was taken for which of ours. What is not taken is not in this workbook.`,
       ...mappingLines(prepared).map((line) => line.replaceAll(/\s+/g, " ")),
       ...prepared.added.map((one) => `Added: ${one}.`),
-      ...new Set(texts),
+      ...textLines(records).map((line) => `R${line.slice(1)}.`),
     ],
   };
 }

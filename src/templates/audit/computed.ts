@@ -42,7 +42,7 @@ export function auditColumns(units: SheetUnits): Computed[] {
       key: "verdict",
       header: "all in all",
       group: "Four verdicts",
-      width: 110,
+      width: 150,
       formula: `=${auditCall("verdict", units)}`,
     },
     words("number", "number", 330, "Held to the digits that are printed, not to the uncertainty of the measurement."),
