@@ -19,9 +19,14 @@ const PREFIX = "GREYBODY_PICTURE_";
 const KINDS = ["thermogram", "photo"] as const;
 
 /** The name of a box: the kind of picture stands at its end. */
-export function boxName({ key, kind }: Pick<PictureBox, "key" | "kind">): string {
+export function boxName(box: Pick<PictureBox, "key" | "kind">): string {
+  return PREFIX + boxKey(box);
+}
+
+/** What a box is called behind the prefix. */
+export function boxKey({ key, kind }: Pick<PictureBox, "key" | "kind">): string {
   const plain = key.replaceAll(/[^\p{L}\p{N}]+/gu, "_");
-  return PREFIX + (plain.endsWith(kind) ? plain : `${plain}_${kind}`);
+  return plain.endsWith(kind) ? plain : `${plain}_${kind}`;
 }
 
 /** What the name of a box means: its cells, and the cell of its number. @param first the sheet's row of the description's row 0 */

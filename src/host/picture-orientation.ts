@@ -23,6 +23,24 @@ const TURNS: Readonly<Record<Orientation, Turned>> = {
 
 export const turnedBy = (orientation: Orientation): Turned => TURNS[orientation];
 
+/** The orientation whose shape is drawn so; 1 where it is turned by any other angle. */
+export function orientationOf({
+  degrees,
+  flipX,
+  flipY,
+}: {
+  degrees: number;
+  flipX: boolean;
+  flipY: boolean;
+}): Orientation {
+  // Mirrored both ways is turned by half.
+  const [mirrored, angle] = flipX && flipY ? [false, (degrees + 180) % 360] : [flipX, degrees];
+  const found = Object.entries(TURNS).find(
+    ([, one]) => one.degrees === angle && one.flipX === mirrored && one.flipY === (flipY && !flipX),
+  );
+  return found === undefined ? 1 : (Number(found[0]) as Orientation);
+}
+
 /** Width and height are exchanged when it is seen. */
 export const isOnItsSide = (orientation: Orientation): boolean => orientation >= 5;
 

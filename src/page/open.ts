@@ -34,6 +34,7 @@ import { functionDescriptions } from "./grid/descriptions.js";
 import { measureCells, measureHeadings } from "./grid/measure.js";
 import { startGrid } from "./grid/univer.js";
 import { debugHandle, type Handle } from "./handle.js";
+import { showPictures } from "./show/pictures.js";
 import { fitNumbers } from "./show/fitting.js";
 import { type Access, gridAccess } from "./port/access.js";
 import { bookOpener } from "./port/open-book.js";
@@ -86,6 +87,7 @@ export function openPage({ root, book, specs, report }: PageOptions): Handle {
   const live = liveBook(grid, layout);
   attachEditing(live, firstSay, status.say);
   attachShowing(live, messages, frame.stage);
+  showPictures(live, busy);
   busy.attach(live);
   bar.attach(live);
   tabs.attach(live, gridId);

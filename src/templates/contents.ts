@@ -1,6 +1,7 @@
 /** What a workbook holds when it is read back: sheets, tables and names as they stand, before anything is made of them. Neutral of any host. */
 import type { Cell } from "../functions/contract.js";
 import type { Units } from "../functions/units.js";
+import type { PictureBox } from "./contract.js";
 
 export interface BookContents {
   /** Name of the template it was made from, where the workbook says it. */
@@ -12,6 +13,8 @@ export interface BookContents {
   /** In the order of the sheets. */
   readonly tables: readonly TableContents[];
   readonly names: readonly NamedCells[];
+  /** In the boxes that are kept for them. */
+  readonly held: readonly HeldPicture[];
   /** Added to a day of this workbook gives a day as others count it: some workbooks count from 1904. */
   readonly dayShift: number;
 }
@@ -25,6 +28,11 @@ export interface SheetContents {
   readonly at: (row: number, column: number) => ReadCell;
   readonly pictures: number;
   readonly hasComments: boolean;
+}
+
+/** A picture that was put into a box. */
+export interface HeldPicture extends Required<Pick<PictureBox, "key" | "shown" | "base64" | "orientation">> {
+  readonly sheet: string;
 }
 
 export interface ReadCell {

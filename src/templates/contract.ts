@@ -156,6 +156,10 @@ export interface PictureBox {
   /** A picture that the description brings along, as the base64 of a PNG or JPEG file. */
   readonly base64?: string;
   readonly alternative?: string;
+  /** What that picture shows: it stands where its number is asked for. Without it, it belongs to the box whatever that shows. */
+  readonly shown?: string;
+  /** EXIF's orientation of its pixels as stored; upright where absent. */
+  readonly orientation?: 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8;
 }
 
 export interface FreePrint {

@@ -35,6 +35,12 @@ describeInBrowser("Reports in the page", () => {
     ]);
   });
 
+  test("a number that only formulas read is hidden by its format, as in print", async () => {
+    const { value, painted } = await page.cell("K6", "Exception pages");
+    expect(value).toBeGreaterThan(100);
+    expect(painted).toBe("");
+  });
+
   test("what is not overdue shows nothing", async () => {
     expect(await shown("Due", "A10", "E10", "A11", "E11")).toEqual(["CS-EV3", "180", "DB-LAB", ""]);
   });

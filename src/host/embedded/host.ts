@@ -8,9 +8,8 @@ import type { GridAccess, SheetRange } from "./grid-access.js";
 import { columnLetters } from "./structured.js";
 import { readFormula } from "./syntax.js";
 
-/** The open-source drawing layer of the grid would be six packages more. */
 const NO_PICTURES =
-  "The page shows no pictures yet: save the workbook, then `greybody pictures ROUTE.xlsx FOLDER -o OUT.xlsx` puts them into the file, or this pane does in Excel.";
+  "The page shows and saves the pictures of a file that it opens, and places none: save the workbook, then `greybody pictures ROUTE.xlsx FOLDER -o OUT.xlsx` puts them into the file, or this pane does in Excel.";
 
 /** More than any sheet of ours, and still read in a moment. */
 const MOST_CELLS = 2_000_000;

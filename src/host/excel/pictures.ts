@@ -1,5 +1,6 @@
 /** Pictures in Excel: boxes by their hidden names, shapes that bear the names of their boxes. */
 /// <reference types="office-js" />
+import { base64Of } from "../base64.js";
 import { boxesIn, type BoxPlace, fitted, ownPicture, PICTURE_MARGIN, pictureName } from "../picture-boxes.js";
 import type { PlainPicture } from "../picture-jpeg.js";
 import { isOnItsSide, turnedBy } from "../picture-orientation.js";
@@ -92,7 +93,7 @@ function add({ place, range, shapes }: LoadedBox, shown: string, picture: PlainP
   const box = { width: range.width / POINTS_A_PIXEL, height: range.height / POINTS_A_PIXEL };
   const seen = fitted(isTurned ? { width: height, height: width } : { width, height }, box);
   const own = isTurned ? { width: seen.height, height: seen.width } : seen;
-  const shape = shapes.addImage(base64(picture.bytes));
+  const shape = shapes.addImage(base64Of(picture.bytes));
   shape.name = pictureName(place.key, shown);
   shape.altTextDescription = `${place.kind} ${shown}`;
   shape.lockAspectRatio = false;
@@ -103,12 +104,4 @@ function add({ place, range, shapes }: LoadedBox, shown: string, picture: PlainP
   shape.rotation = turnedBy(orientation).degrees;
   shape.lockAspectRatio = true;
   shape.placement = "OneCell";
-}
-
-const CHUNK = 0x8000;
-
-function base64(bytes: Uint8Array): string {
-  let text = "";
-  for (let at = 0; at < bytes.length; at += CHUNK) text += String.fromCharCode(...bytes.subarray(at, at + CHUNK));
-  return btoa(text);
 }

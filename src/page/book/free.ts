@@ -106,7 +106,8 @@ export function fillFree({ sheet, first }: FreeLayout, writer: SheetWriter): Par
   };
 }
 
-const pictureStyle: IStyleData = { bg: { rgb: tones.computed } };
+/** Words there run over the whole box. */
+const pictureStyle: IStyleData = { ...noteStyle, bg: { rgb: tones.computed } };
 
 function styleOf(cell: FreeCell): IStyleData {
   const { look, format, align, value } = cell;

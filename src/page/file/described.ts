@@ -1,6 +1,6 @@
 /** The open book described again from the grid: what is typed in it, and in words what a file would not hold. */
 import type { Cell, Grid } from "../../functions/contract.js";
-import type { BookDescription, FreeCell, SheetDescription } from "../../templates/contract.js";
+import type { BookDescription, FreeCell, FreeSheet, SheetDescription } from "../../templates/contract.js";
 import { textOf } from "../../templates/contents.js";
 import { taken } from "../../templates/refill/cells.js";
 import { LeftOut } from "../../templates/refill/left.js";
@@ -17,6 +17,7 @@ import {
   type TableLayout,
 } from "../book/layout.js";
 import type { LiveBook } from "../book/live.js";
+import { boxesNow } from "../book/pictures.js";
 import { tellOutside } from "./outside.js";
 
 export interface Described {
@@ -49,7 +50,7 @@ function described(sheet: SheetLayout, live: LiveBook, reader: GridReader): Shee
     case "form":
       return formOf(sheet, reader);
     case "free":
-      return freeOf(sheet, reader);
+      return { ...freeOf(sheet, reader), ...picturesOf(sheet, live, reader.left) };
     case "notes":
       return notesOf(sheet, reader);
   }
@@ -59,7 +60,7 @@ class GridReader {
   constructor(
     private readonly live: LiveBook,
     private readonly cells: Cells,
-    private readonly left: LeftOut,
+    readonly left: LeftOut,
   ) {}
 
   /** The typed cells of a box, a row each; `what` names one for messages. */
@@ -107,7 +108,7 @@ function notesOf(notes: NotesLayout, reader: GridReader): SheetDescription {
   return { ...notes.sheet, lines };
 }
 
-function freeOf({ sheet, first, ...place }: FreeLayout, reader: GridReader): SheetDescription {
+function freeOf({ sheet, first, ...place }: FreeLayout, reader: GridReader): FreeSheet {
   const cells = sheet.cells.map((cell): FreeCell => {
     if (cell.look !== "typed") return cell;
     const box = cell.size === undefined ? { ...freeBox(cell, first), endColumn: cell.column } : freeBox(cell, first);
@@ -115,6 +116,18 @@ function freeOf({ sheet, first, ...place }: FreeLayout, reader: GridReader): She
     return withValues(cell, trimmed(reader.typed({ sheet, first, ...place }, box, () => what)));
   });
   return { ...sheet, cells };
+}
+
+/** Of a picture whose number no box asks for any more nobody would know what it shows. */
+function picturesOf(free: FreeLayout, live: LiveBook, left: LeftOut): Partial<FreeSheet> {
+  const { pictures } = free.sheet;
+  if (pictures === undefined) return {};
+  const now = boxesNow(live, free);
+  const kept = new Set(now.flatMap(({ kind, shown }) => (shown === undefined ? [] : [`${kind} ${shown}`])));
+  for (const { kind, shown } of pictures)
+    if (shown !== undefined && !kept.has(`${kind} ${shown}`))
+      left.at("A picture is not saved, since no exception has its number any more", `${kind} ${shown}`);
+  return { pictures: now };
 }
 
 /** Words above a sheet may be written anew; what is worked out there stays. */

@@ -141,7 +141,7 @@ export function fileParts(tools: FileTools): FileParts {
     download(answer.bytes, fileName.replace(/\.(xlsm|xltx|xltm)$/i, ".xlsx"));
     changes.saved();
     say(
-      `${fileName} is among the downloads. Values are saved with it; pictures and other sheets of a file that was opened are not.`,
+      `${fileName} is among the downloads. Values and the pictures of exceptions are saved with it; other pictures and sheets of a file that was opened are not.`,
     );
   }
 

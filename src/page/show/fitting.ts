@@ -9,6 +9,7 @@ import type { Measure } from "../book/header.js";
 import type { LiveBook } from "../book/live.js";
 import { bookId } from "../book/snapshot.js";
 
+const HIDDEN = ";;;";
 const fewestDigits = 3;
 const mostDigits = 15;
 /** What the grid leaves free at both sides of a cell, and a little more. */
@@ -29,6 +30,9 @@ export function fitNumbers(book: LiveBook, measureCells: (size: number, bold: bo
     effect: InterceptorEffectEnum.Value,
     handler: (cell, context, next) => {
       const { subUnitId, row, col } = context;
+      // A number that only formulas read, on a sheet and in print; the grid knows no such format.
+      if (book.workbook.getStyles().getStyleByCell(context.rawData)?.n?.pattern === HIDDEN)
+        return next({ ...cell, v: "", t: CellValueType.STRING });
       const number = cell?.t === CellValueType.NUMBER ? plainNumber(book, subUnitId, row, col) : undefined;
       if (number === undefined) return next(cell);
       const style = book.workbook.getStyles().getStyleByCell(context.rawData);

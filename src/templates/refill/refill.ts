@@ -6,6 +6,7 @@ import type { Template } from "../registry.js";
 import { headingOf, sheetOf, titleOf } from "./heading.js";
 import { LeftOut } from "./left.js";
 import { refillForm, refillFree } from "./sheets.js";
+import { withPictures } from "./pictures.js";
 import { refillTable } from "./table.js";
 import { sameName, templateOf, unitsIn } from "./which.js";
 
@@ -39,7 +40,8 @@ export function refill(contents: BookContents, units?: Units): Refilled {
     const same = metric.sheets[at]!;
     if (sheet.kind === "table" && same.kind === "table") return refillTable(sheet, same, contents, conversion, left);
     if (sheet.kind === "form" && same.kind === "form") return refillForm(sheet, same, contents, conversion, left);
-    if (sheet.kind === "free" && same.kind === "free") return refillFree(sheet, same, contents, conversion, left);
+    if (sheet.kind === "free" && same.kind === "free")
+      return withPictures(refillFree(sheet, same, contents, conversion, left), contents);
     return sheet;
   };
   const ours = empty.sheets.map((sheet) => sheetOf(sheet, contents));
@@ -67,13 +69,14 @@ function rowsIn({ sheets }: BookDescription, { tables, names }: BookContents): n
 
 /** Sheets that the template does not have; the notes of a book made from another one are kept. */
 function tellOtherSheets(
-  { sheets }: BookContents,
+  { sheets, held }: BookContents,
   ours: readonly (SheetContents | undefined)[],
   left: LeftOut,
 ): NotesSheet[] {
   const notes: NotesSheet[] = [];
   for (const sheet of sheets) {
-    if (sheet.pictures > 0) left.at("Pictures are not taken over", `${sheet.name} (${sheet.pictures})`);
+    const others = sheet.pictures - held.filter((one) => sameName(one.sheet, sheet.name)).length;
+    if (others > 0) left.at("Pictures are not taken over", `${sheet.name} (${others})`);
     if (sheet.hasComments) left.at("Comments are not taken over", sheet.name);
     if (ours.includes(sheet)) continue;
     if (sheet.name === CARRIED_OVER) notes.push(notesOf(sheet));

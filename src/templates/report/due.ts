@@ -54,7 +54,10 @@ export function dueSheet(kind: ReportKind, head: ReportHead): FreeSheet {
       spill(LIST, 4, inOrder(["[overdue]", "[due_by]"], order), 2),
       spill(LIST, 6, inOrder(["[survey]"], order), 1, { format: DATE, align: "right" }),
       spill(LIST, 7, inOrder(["[seen]", '[last_grade]&""'], order), 2),
-      at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,SUM((AssetList[asset_id]<>"")*1))`, "muted", { name: "due_rows" }),
+      at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,SUM((AssetList[asset_id]<>"")*1))`, "muted", {
+        name: "due_rows",
+        format: ";;;",
+      }),
     ],
     print: { landscape: true, repeatHeading: true, rowsNamed: "due_rows" },
   };

@@ -114,7 +114,7 @@ export function exceptionsSheet(kind: ReportKind, head: ReportHead, units: Sheet
       ),
       at(LIST - 2, WIDTHS.length + 1, `What the pages show of the first ${pages}`, "muted"),
       ...blocks,
-      at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,exception_count)`, "muted", { name: "exception_rows" }),
+      at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,exception_count)`, "muted", { name: "exception_rows", format: ";;;" }),
     ],
     print: { landscape: true, repeatHeading: true, rowsNamed: "exception_rows" },
   };

@@ -49,6 +49,7 @@ export function notInspectedSheet(kind: ReportKind, head: ReportHead): FreeSheet
       ),
       at(0, WIDTHS.length + 1, `=${LIST}+MAX(1,SUM((${unseen})*1),SUM(${noRow}*1))`, "muted", {
         name: "not_inspected_rows",
+        format: ";;;",
       }),
     ],
     print: { landscape: true, repeatHeading: true, rowsNamed: "not_inspected_rows" },

@@ -35,6 +35,7 @@ export function pagesSheet(kind: ReportKind, head: ReportHead, units: SheetUnits
       ...numbers.flatMap((n) => page.cells(n, top(n))),
       at(0, WIDTHS.length + 1, `=MIN(exception_count,${pages})*${page.rows}`, "muted", {
         name: "exception_page_rows",
+        format: ";;;",
       }),
     ],
     pictures: numbers.flatMap((n) => page.pictures(n, top(n))),

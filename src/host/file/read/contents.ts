@@ -15,6 +15,7 @@ import type { WorkbookPackage } from "../package/package.js";
 import type { DefinedName } from "../package/workbook.js";
 import { keyOf, loadBook, type LoadedSheet } from "../recalc/load.js";
 import { localName, readXml } from "../xml/read.js";
+import { heldPictures } from "./pictures.js";
 import type { Codec } from "../zip/codec.js";
 
 /** Days from 30 December 1899 to 1 January 1904, from where some workbooks count. */
@@ -29,6 +30,7 @@ export function readContents(bytes: Uint8Array, codec?: Codec): BookContents {
   const { pack, facts, sheets: loaded, tables } = loadBook(bytes, codec);
   const worksheets = loaded.filter(({ isWorksheet }) => isWorksheet);
   const sheets = worksheets.map((sheet) => sheetContents(pack, sheet));
+  const held = worksheets.flatMap((sheet) => heldPictures(pack, sheet));
   const marks = new Map(facts.definedNames.map(({ name, formula }) => [name.toUpperCase(), literalOf(formula)]));
   const template = marks.get("GREYBODY_TEMPLATE");
   const units = marks.get("GREYBODY_UNITS");
@@ -42,6 +44,7 @@ export function readContents(bytes: Uint8Array, codec?: Codec): BookContents {
       tables.filter((table) => table.sheet === sheet.name).map((table) => tableContents(table, sheet)),
     ),
     names: facts.definedNames.flatMap(namedCells),
+    held,
     dayShift: facts.is1904 ? DAYS_TO_1904 : 0,
   };
 }

@@ -1,7 +1,7 @@
 /** A described free sheet: cells where they are put, blocks to paste into, spills that may grow, boxes for pictures. */
 import type { FreeCell, FreePrint, FreeSheet, PictureBox } from "../../../templates/contract.js";
 import { isFormula } from "../../described-table.js";
-import { boxFormula, boxName } from "../../picture-boxes.js";
+import { boxFormula, boxKey, boxName, pictureName } from "../../picture-boxes.js";
 import * as look from "./looks.js";
 import type {
   Area,
@@ -159,7 +159,16 @@ function boxArea({ row, column, rows, columns }: PictureBox, first: number): Are
 function pictureOf(box: PictureBox, first: number): WrittenSheet["pictures"] {
   if (box.base64 === undefined) return [];
   const bytes = Uint8Array.from(atob(box.base64), (char) => char.charCodeAt(0));
-  return [{ bytes, box: boxArea(box, first), alternative: box.alternative ?? box.kind }];
+  const { shown, orientation, alternative = shown === undefined ? box.kind : `${box.kind} ${shown}` } = box;
+  return [
+    {
+      bytes,
+      box: boxArea(box, first),
+      alternative,
+      ...(shown === undefined ? {} : { name: pictureName(boxKey(box), shown) }),
+      ...(orientation === undefined ? {} : { orientation }),
+    },
+  ];
 }
 
 function frozenOf({ frozen }: FreeSheet, first: number): WrittenSheet["frozen"] {

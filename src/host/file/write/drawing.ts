@@ -1,6 +1,6 @@
 /** Pictures of a sheet: one drawing part, each picture as large as its box of cells allows (ECMA-376 part 1, 20.5). */
 import { fitted, PICTURE_MARGIN } from "../../picture-boxes.js";
-import { turnedBy } from "../../picture-orientation.js";
+import { isOnItsSide, turnedBy } from "../../picture-orientation.js";
 import { element, XML_HEAD } from "./element.js";
 import type { Area, WrittenPicture, WrittenSheet } from "./model.js";
 import { anchorXml, DRAWING_NAMESPACES } from "./picture-anchor.js";
@@ -47,21 +47,23 @@ export function drawingXml(sheet: WrittenSheet, ids: readonly string[]): string 
 
 function pictureXml(
   sheet: WrittenSheet,
-  { bytes, box, alternative }: WrittenPicture,
+  { bytes, box, alternative, name, orientation = 1 }: WrittenPicture,
   link: string,
   number: number,
 ): string {
   const size = pictureSize(bytes);
   if (size === undefined) throw new Error("A picture is neither a PNG nor a JPEG file.");
+  const seen = isOnItsSide(orientation) ? { width: size.height, height: size.width } : size;
   return anchorXml({
     row: box.startRow,
     column: box.startColumn,
     offset: PICTURE_MARGIN,
-    ...fitted(size, boxSize(sheet, box)),
-    turned: turnedBy(1),
+    ...fitted(seen, boxSize(sheet, box)),
+    turned: turnedBy(orientation),
     link,
-    id: number + 1,
-    name: `Picture ${number}`,
+    // A turned picture is a shape within a group: two ids.
+    id: 2 * number,
+    name: name ?? `Picture ${number}`,
     alternative,
   });
 }

@@ -1,4 +1,5 @@
 /** A workbook to be written, cell by cell: what a description becomes, and what the parts of the package are made from. */
+import type { Orientation } from "../../picture-orientation.js";
 
 /** Colours as "#rrggbb". */
 export type Colour = string;
@@ -99,6 +100,9 @@ export interface WrittenPicture {
   readonly box: Area;
   /** What it shows, for whoever cannot see it. */
   readonly alternative: string;
+  /** What it is called in the drawing, where that tells something. */
+  readonly name?: string;
+  readonly orientation?: Orientation;
 }
 
 export interface PrintSetup {
