@@ -65,6 +65,6 @@ const HOW_TO_READ: NotesSheet = {
     "Differences. Maximum or mean of one box less that of another, or less the surrounding air. Over another box the criteria for similar components count, over air those for ambient. Both parts must carry the same load for that, which no image shows.",
     "Uncertainty. ± U is that of one reading against another of the same image; of a mean it is rather too much, since noise averages out and the camera's offset does not.",
     "In bands. A spill corrects 64 rows, since Excel on the web lets no call be larger than 5 MB.",
-    "How long. Measured on two cores, with ten boxes: after a change the page works a block of 120 × 160 out in about 6 s, 240 × 320 in 20 s, 480 × 640 in 40 s; as a file a full block takes 10 s. Excel was not measured. Make the block as small as the image: greybody new grid --rows 240 makes one of 240 × 320.",
+    "How long. After a change the page works out the whole block: seconds for 120 × 160, a good part of a minute for 480 × 640 on two cores. Excel was not measured. Make the block as small as the image: greybody new grid --rows 240 makes one of 240 × 320.",
   ],
 };
