@@ -29,7 +29,7 @@ export function mappingLines({ mapping }: PreparedReport): string[] {
     .filter((one) => !ours.includes(one))
     .map(({ header, column, unit, how, over, why }) => {
       const name = `"${oneLine(header)}"`.padEnd(width);
-      if (column === undefined) return `${name}  not taken: ${why ?? ""}`;
+      if (column === undefined) return `${name}  not taken: ${why ?? ""}${advice(header, why)}`;
       const more = [unit, over === undefined ? undefined : `over ${over}`]
         .filter((one) => one !== undefined)
         .join(", ");
@@ -37,6 +37,12 @@ export function mappingLines({ mapping }: PreparedReport): string[] {
     });
   if (ours.length > 0) lines.unshift(`by our own names: ${ours.map(({ column }) => column).join(", ")}`);
   return lines;
+}
+
+/** How a doubtful one is taken. */
+function advice(header: string, why: string | undefined): string {
+  const first = /^doubtful: may be (\w+)/.exec(why ?? "")?.[1];
+  return first === undefined ? "" : ` (--map "${oneLine(header)}=${first}" takes it)`;
 }
 
 const oneLine = (text: string): string => printable(text.replaceAll(/\s+/g, " "));
@@ -50,7 +56,7 @@ function numbersText({ what, stated, recomputed, difference, tolerance }: AuditR
   const said = `${what} ${readable(stated)}${unit} stated`;
   if (recomputed === null) return said;
   const digits = tolerance !== null && tolerance < 0.095 ? 2 : 1;
-  const apart = difference === null ? "" : `, difference ${difference.toFixed(digits)}`;
+  const apart = difference === null ? "" : `, difference ${difference.toFixed(digits).replace(/^-(0\.0+)$/, "$1")}`;
   const within = tolerance === null ? "" : `, tolerance ${tolerance.toFixed(2)}`;
   return `${said}, ${recomputed.toFixed(digits)} recomputed${apart}${within}`;
 }

@@ -12,6 +12,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   temperatures: "temp",
   t: "temp",
   tmp: "temp",
+  fla: "rated load",
   tmax: "max temp",
   tobj: "object temp",
   trefl: "reflected temp",

@@ -38,6 +38,11 @@ const MOSTLY = 0.6;
 /** Units that fit a quantity beside those that are converted. */
 const PLAIN_UNITS: Readonly<Partial<Record<Quantity, RegExp>>> = { current: /^%$|^pct$/i };
 
+/** A header with one of these says of itself what is measured. */
+const SAYS_WHAT = new Set(
+  "temp delta rise difference reading ambient air reflected background apparent raw indicated uncorrected".split(" "),
+);
+
 const specOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === name);
 
 function unitFits(name: string, unit: string): boolean {
@@ -104,6 +109,14 @@ interface Column {
   readonly told: Told | undefined;
 }
 
+/** "Spot (°C)" is a temperature, though it does not say so. */
+function withTemperature(words: ReadonlySet<string>, unit: string | undefined): ReadonlySet<string> {
+  const isTemperature = unit !== undefined && !/^k$/i.test(unit) && unitWritten("temperature", unit) !== undefined;
+  return isTemperature && words.size > 0 && ![...words].some((word) => SAYS_WHAT.has(word))
+    ? new Set([...words, "temp"])
+    : words;
+}
+
 function mapOne({ header, unit: below, cells, told }: Column, at: number): MappedHeader {
   const { words, unit: own } = readHeader(header);
   const unit = own ?? below;
@@ -112,7 +125,7 @@ function mapOne({ header, unit: below, cells, told }: Column, at: number): Mappe
     if (told.column === undefined) return { ...base, why: "left out, as told" };
     return { ...base, column: told.column, how: "as told", ...(told.over === undefined ? {} : { over: told.over }) };
   }
-  const found = candidate(header, words);
+  const found = candidate(header, words) ?? candidate(header, withTemperature(words, unit));
   if (found === undefined) {
     const isPhase = [...words].some((word) => /^(?:phase|pole|left|middle|right|l[123])$/.test(word));
     if (isPhase && words.size > 1)

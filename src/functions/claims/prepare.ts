@@ -5,6 +5,7 @@ import { cellText } from "../check-names.js";
 import { plainNumber } from "../numbers.js";
 import { unitOf, type Units } from "../units.js";
 import { unitWritten } from "./claim-number.js";
+import { withDays } from "./dates.js";
 import { hasDecimalCommas, withDigits, withPoint } from "./digits.js";
 import type { ClientTable } from "./find-table.js";
 import { mapHeaders, type MappedHeader, type Told } from "./map-headers.js";
@@ -56,6 +57,11 @@ export function prepareReport(table: ClientTable, options: PrepareOptions): Prep
   if (isComma) added.push("decimal commas read as points");
   const cellsOf = ({ at, column, unit }: MappedHeader & { column: string }): Cell[] => {
     const own = table.rows.map(({ cells }) => cleaned(cells[at] ?? null));
+    if (quantityOf(column) === "date") {
+      const { cells, told } = withDays(own);
+      if (told !== undefined) added.push(told);
+      return [...cells];
+    }
     if (!isNumeric(column)) return own;
     const points = isComma ? own.map(withPoint) : own;
     return withUnit(options.isText ? withDigits(points) : points, column, unit, units);
