@@ -29,7 +29,7 @@ const PASSED_OVER = new Set(
     by change_of_rise due_rank exception_rank grade_last_time grade_number judged_over last_time_in_words last_load last_over
     load_last_time load_judged on_this_route overdue repaired_since rise_last_time rise_judged seen surveyed_last
     surveyed_last_time
-    similar_is camera_u emissivity_u window_u reading_u apparent_hottest apparent_others apparent_reading
+    typing similar_is camera_u emissivity_u window_u reading_u apparent_hottest apparent_others apparent_reading
     apparent_reference emissivity_half transmission_half
     fresh g_baseline baseline_load baseline_date limit_is_of usual_speed remark
   `),

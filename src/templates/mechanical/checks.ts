@@ -4,7 +4,7 @@ import type { Computed } from "../route/columns.js";
 import { clause, fromAssets, is, joined, number, ofNumbers } from "../route/formula.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 import { AIR } from "../route/ranges.js";
-import { inUnits, notAChoice, wrong, wrongSettings } from "../route/typed-wrong.js";
+import { doubtfulTyping, inUnits, notAChoice, wrong, wrongSettings } from "../route/typed-wrong.js";
 import { MEASURED } from "./compare.js";
 import { POINT_READING_COLUMNS } from "./typed.js";
 
@@ -38,6 +38,7 @@ export function checkColumns(units: SheetUnits): Computed[] {
       formula: withheld(),
     },
     { key: "cautions", ...working, formula: joined(cautions(units)) },
+    doubtfulTyping(["time"]),
     {
       key: "remarks",
       header: "needs, speaks against it",
@@ -51,6 +52,7 @@ export function checkColumns(units: SheetUnits): Computed[] {
         clause('[needs]<>""', '"needs: "&[needs]'),
         clause('[stops]<>""', "[stops]"),
         clause('[cautions]<>""', "[cautions]"),
+        clause('[typing]<>""', "[typing]"),
       ]),
     },
   ];

@@ -70,7 +70,7 @@ export function cautions(units: SheetUnits): string[] {
       '"load changed "&[minutes_since_load_change]&" min before: not settled"',
     ),
     clause(
-      ofNumbers(["[amps_time]", "[time]"], "ROUND(ABS([amps_time]-[time])*1440,3)>10"),
+      ofNumbers(["[amps_time]", "[time]"], "([amps_time]<1)*([time]<1)*ROUND(ABS([amps_time]-[time])*1440,3)>10"),
       '"current read "&ROUND(ABS([amps_time]-[time])*1440,0)&" min from the image"',
     ),
     clause(

@@ -5,7 +5,7 @@ import { cautions } from "./cautions.js";
 import { clause, fromAssets, is, joined, MEASURED, PHASES } from "./formula.js";
 import { gradeNeeds, needs } from "./needs.js";
 import type { SheetUnits } from "./sheet-units.js";
-import { notAChoice, outOfRange } from "./typed-wrong.js";
+import { doubtfulTyping, notAChoice, outOfRange } from "./typed-wrong.js";
 
 const WORKING = "Working";
 export function checkColumns(units: SheetUnits): Computed[] {
@@ -48,6 +48,7 @@ export function checkColumns(units: SheetUnits): Computed[] {
       formula: gradeNeeds(),
     },
     { key: "cautions", group: WORKING, width: 120, folded: true, formula: joined(cautions(units)) },
+    doubtfulTyping(["time", "amps_time"]),
     {
       key: "remarks",
       header: "needs, speaks against it",
@@ -61,6 +62,7 @@ export function checkColumns(units: SheetUnits): Computed[] {
         clause('[needs]<>""', '"needs: "&[needs]'),
         clause('[stops]<>""', "[stops]"),
         clause('[cautions]<>""', "[cautions]"),
+        clause('[typing]<>""', "[typing]"),
       ]),
     },
   ];

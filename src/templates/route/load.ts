@@ -106,7 +106,7 @@ export function loadColumns(units: SheetUnits): Computed[] {
       note: "Up to 5 % apart the phases are compared as they are, up to 10 % with care; beyond, each phase's rise is first brought to the largest of the three currents.",
       formula:
         `=IF([imbalance]="","",IF([imbalance]="no current",IF([amps_high]=0,"no current on any phase","no current on "&${withoutCurrent()}),` +
-        `IF(ISNUMBER([imbalance])*([imbalance]>0.05),"differ by "&TEXT([imbalance],"0 %")&IF(${UNEQUAL},", compared at "&[amps_high]&" A",""),"alike")))`,
+        `IF(ISNUMBER([imbalance])*([imbalance]>0.05),"differ by "&TEXT([imbalance],"0 %")&IF(${UNEQUAL},${fromHottest()}&", compared at "&[amps_high]&" A",""),"alike")))`,
     },
   ];
 }
@@ -124,6 +124,17 @@ function compared(phase: Phase, position: number, units: SheetUnits): Computed {
       `=IF(([t_${phase}]="")+${UNREADABLE}+([view]="direct")*([imbalance]="")+([view]="enclosed")>0,"",IF(${UNEQUAL},` +
       `IFERROR(CHOOSECOLS(GREY.PHASE_RISE(${sideBySide("t_")},${sideBySide("amps_")},[air_used],,job_exponent,job_minimum_load,${units.argument}),${position}),""),[t_${phase}]))`,
   };
+}
+
+/** How far the hottest phase's current is from the farthest of the others: |I_hot/I_ref − 1| above 10 % (trade.md 5.2.2). */
+function fromHottest(): string {
+  const apart = (phase: Phase): string =>
+    `IF(([hottest]="${phase}")+([amps_${phase}]=0)>0,0,ABS([amps_hottest]/[amps_${phase}]-1))`;
+  const [left, middle, right] = PHASES.map(apart);
+  return (
+    `LET(left,${left},middle,${middle},right,${right},most,IF(left>=middle,IF(left>=right,left,right),IF(middle>=right,middle,right)),` +
+    `IF(ISNUMBER(most)*(most>0.1),", |I_hot/I_ref − 1| = "&TEXT(most,"0 %"),""))`
+  );
 }
 
 function withoutCurrent(): string {

@@ -1,6 +1,6 @@
 /** What is typed and cannot be: no number, beyond what there is, beyond the camera's range, not among the choices. */
-import type { Column } from "./columns.js";
-import { clause, PHASES } from "./formula.js";
+import type { Column, Computed } from "./columns.js";
+import { clause, joined, PHASES } from "./formula.js";
 import type { SheetUnits } from "./sheet-units.js";
 import { AIR, CURRENT, DISTANCE, EMISSIVITY, HUMIDITY, type Range, READING, REFLECTED, WINDOW } from "./ranges.js";
 import { READING_COLUMNS } from "./typed.js";
@@ -56,27 +56,52 @@ export function wrongSettings(units: SheetUnits): string[] {
     wrong("[path_air]", air, '"path_air"'),
     wrong('IF([path_air]&[surrounding_air]="",[path_air_used],"")', air, '"air between camera and target in Job"'),
     wrong("[distance]", [distance(DISTANCE[0]), distance(DISTANCE[1])], '"distance"'),
-    wrong("[humidity]", HUMIDITY, '"humidity"'),
+    wrong("[humidity]", HUMIDITY, '"humidity"', { perCent: true }),
     // Those of Job are told where they are used: else a fraction for per cent would only leave the air without an answer.
     wrong(ofJob("distance"), [distance(DISTANCE[0]), distance(DISTANCE[1])], '"distance in Job"'),
-    wrong(ofJob("humidity"), HUMIDITY, '"humidity (%) in Job"'),
+    wrong(ofJob("humidity"), HUMIDITY, '"humidity (%) in Job"', { perCent: true }),
     wrong("[window_temp]", inUnits(WINDOW, units), '"window_temp"'),
   ];
 }
 
 /** Text is told as such: a reading beyond the camera's range has a column of its own to say so in. */
-export function wrong(value: string, range: Range, name: string, { atEnd = false } = {}): string {
+export function wrong(value: string, range: Range, name: string, { atEnd = false, perCent = false } = {}): string {
   // "> 150,5 °C": what stands before the unit, with a point.
   const rest = 'TRIM(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(MID(value,2,20),"=",""),"°"," "),",","."))';
   const digits = `LEFT(${rest},FIND(" ",${rest}&" ")-1)`;
   const beyond = (signs: string, word: string): string =>
     `IF(ISNUMBER(FIND(LEFT(value,1),"${signs}")),"type "&${digits}&" and set reading_is to ${word}",`;
   const text = '"a number with a point, nothing else"';
+  const fraction = perCent ? '&IF((value>0)*(value<1),", per cent and no fraction: "&ROUND(100*value,1)&"?","")' : "";
   const told = atEnd ? `${beyond(">≥", "at least")}${beyond("<≤", "at most")}${text}))` : text;
   return (
     `LET(value,${value},IF(value="","",IF(${fits("value", range)},"",` +
-    `${name}&" "&value&": "&IF(ISNUMBER(value),"a number from ${range[0]} to ${range[1]}",${told})&"; ")))`
+    `${name}&" "&value&": "&IF(ISNUMBER(value),"a number from ${range[0]} to ${range[1]}"${fraction},${told})&"; ")))`
   );
+}
+
+/** A time of day is a part of a day; 9.20 for 9:20 is a number like any other. */
+function notATime(key: string): string {
+  const isTime = `ISNUMBER([${key}])*([${key}]>=0)*([${key}]<1)`;
+  return `IF([${key}]="","",IF(${isTime},"","${key} "&[${key}]&" is no time of day: type it with a colon, as 9:20; "))`;
+}
+
+/** An asset that an earlier row has too: meant, where it was seen from two sides, or a row typed twice. */
+function repeatedAsset(): string {
+  const isAbove = "IFERROR(XMATCH([asset_id],[asset_id])<SEQUENCE(ROWS([asset_id])),FALSE)";
+  return clause(`([asset_id]<>"")*${isAbove}`, '[asset_id]&" stands in a row above as well"');
+}
+
+/** What was typed and may well be a slip, though no grade hangs on it. */
+export function doubtfulTyping(times: readonly string[]): Computed {
+  return {
+    key: "typing",
+    group: "Working",
+    width: 120,
+    folded: true,
+    note: "What was typed and may be a slip.",
+    formula: joined([...times.map(notATime), repeatedAsset()]),
+  };
 }
 
 /** Words of a column with choices that are none of them. */

@@ -57,7 +57,7 @@ beforeAll(async () => {
 });
 
 test.each(ROWS.map(([what, , remarks], at) => [what, at, remarks] as const))("%s", (_, at, remarks) => {
-  expect(route.cell(at, "remarks")).toBe(remarks);
+  expect(route.remarks(at)).toBe(remarks);
 });
 
 test("no error value anywhere", () => {

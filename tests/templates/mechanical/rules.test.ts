@@ -88,10 +88,10 @@ test("the row of the like point is the reference, of both for one another", () =
   expect(like.cell(0, "compared_with")).toBe("P1-NDE");
   expect(like.cell(0, "grade_found")).toBe("1 of 4: watch, warmer than its like");
   expect(like.cell(0, "judged_by")).toBe("over like (house-mechanical)");
-  expect(like.cell(0, "remarks")).toBe("load 80 % against 60 % of its like: compare with care");
+  expect(like.remarks(0)).toBe("load 80 % against 60 % of its like: compare with care");
   // The sound one is colder than the other: no grade, and the row says which question that leaves.
   expect(like.cell(1, "grade_found")).toBe("no grade: colder than its like");
-  expect(like.cell(1, "remarks")).toContain("which is the sound one?");
+  expect(like.remarks(1)).toContain("which is the sound one?");
 });
 
 test("over a like point from 5, 10 and 20 K: watch, plan, act; a fault is never read off 6 K", () => {
@@ -116,7 +116,7 @@ test("a like point that was not read is no reference", () => {
   expect(routes.absent.cell(0, "grade_found")).toBe(
     "no grade: needs a like point, a baseline or a limit of the surface",
   );
-  expect(routes.absent.cell(0, "remarks")).toBe("no reading of P1-NDE: nothing to compare with");
+  expect(routes.absent.remarks(0)).toBe("no reading of P1-NDE: nothing to compare with");
 });
 
 test("over the baseline from 5, 10 and 20 K, rises compared and never temperatures", () => {
@@ -124,9 +124,9 @@ test("over the baseline from 5, 10 and 20 K, rises compared and never temperatur
   expect(grades).toEqual(["0 of 4", "1 of 4", "2 of 4", "4 of 4"]);
   expect(routes.baseline.number(2, "rise_baseline")).toBeCloseTo(10.1, 2);
   expect(routes.baseline.cell(4, "grade_found")).toBe("0 of 4: nothing unusual");
-  expect(routes.baseline.cell(4, "remarks")).toBe("colder than its baseline: load, air or position differ");
-  expect(routes.baseline.cell(3, "remarks")).toContain("told_to: a grade 4");
-  expect(routes.baseline.cell(5, "remarks")).toBe("");
+  expect(routes.baseline.remarks(4)).toBe("colder than its baseline: load, air or position differ");
+  expect(routes.baseline.remarks(3)).toContain("told_to: a grade 4");
+  expect(routes.baseline.remarks(5)).toBe("");
 });
 
 test("beside every grade stands its uncertainty: of a rise over the baseline, that of two rises", () => {
@@ -152,15 +152,15 @@ test("fresh grease keeps a rise up to 17 K from a grade for 48 h, and says so", 
     "2 of 4: plan, clearly warmer than at its baseline",
     "0 of 4: nothing unusual",
   ]);
-  expect(grease.cell(0, "remarks")).toBe("greased 20 h before: up to 17 K may be grease, look again");
-  expect(grease.cell(4, "remarks")).toBe("greased after the image: check both times");
-  expect(routes.undated.cell(0, "remarks")).toBe("needs: survey date in Job");
+  expect(grease.remarks(0)).toBe("greased 20 h before: up to 17 K may be grease, look again");
+  expect(grease.remarks(4)).toBe("greased after the image: check both times");
+  expect(routes.undated.remarks(0)).toBe("needs: survey date in Job");
 });
 
 test("a humidity in Job as a fraction is told by its name, where it is used", () => {
   const { fraction } = routes;
-  expect(fraction.cell(0, "remarks")).toBe("humidity (%) in Job 0.45: a number from 1 to 100");
-  expect([1, 2].map((row) => fraction.cell(row, "remarks"))).toEqual(["", ""]);
+  expect(fraction.remarks(0)).toBe("humidity (%) in Job 0.45: a number from 1 to 100, per cent and no fraction: 45?");
+  expect([1, 2].map((row) => fraction.remarks(row))).toEqual(["", ""]);
 });
 
 test("a limit is the user's own and of the surface that is seen; fresh grease does not suspend it", () => {
@@ -170,7 +170,7 @@ test("a limit is the user's own and of the surface that is seen; fresh grease do
   expect(limit.cell(1, "grade_found")).toBe("3 of 4: at or above its limit");
   expect(limit.cell(2, "limit_used")).toBe("not used: whose limit is it? see limit_is_of");
   expect(limit.cell(3, "limit_used")).toBe("not used: oil is hotter than its housing");
-  expect(limit.cell(3, "remarks")).toBe("limit not used: oil is hotter than its housing");
+  expect(limit.remarks(3)).toBe("limit not used: oil is hotter than its housing");
 });
 
 test("a frame is never graded against a winding's class, whatever Assets call it", () => {

@@ -14,6 +14,8 @@ export interface WorkedRoute {
   /** A cell of the route, by the row's asset (the first) or its position. */
   readonly cell: (row: string | number, key: string) => Value;
   readonly number: (row: string | number, key: string) => number;
+  /** What the row is told, less that its asset stands in another row too, as it may in a test. */
+  readonly remarks: (row: string | number) => string;
   /** Error values on any sheet, with their place. */
   readonly errors: readonly string[];
 }
@@ -36,7 +38,9 @@ function readable(sheets: readonly WorkedSheet[]): WorkedRoute {
     if (typeof value !== "number") throw new Error(`${row}, ${key} is no number: ${String(value)}`);
     return value;
   };
-  return { sheets, columns, cell, number, errors: errorsOf(sheets) };
+  const remarks = (row: string | number): string =>
+    String(cell(row, "remarks")).replace(/(^|; )[^;]* stands in a row above as well$/, "");
+  return { sheets, columns, cell, number, remarks, errors: errorsOf(sheets) };
 }
 
 /** A route with rows of one's own in the plant of the demo; assets given come before its. */

@@ -126,7 +126,7 @@ beforeAll(async () => {
 });
 
 test.each(ROWS.map(([what, , remarks], at) => [what, at, remarks] as const))("%s", (_, at, remarks) => {
-  expect(route.cell(at, "remarks")).toBe(remarks);
+  expect(route.remarks(at)).toBe(remarks);
 });
 
 test("an asset that is in no list is what the grade needs", () => {

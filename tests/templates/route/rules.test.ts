@@ -131,7 +131,7 @@ test("within 3 K is balanced, beyond is one hot phase", () => {
 test("0 °C is a reading like any other", () => {
   expect(routes.edges.number(7, "corrected_left")).toBeCloseTo(0, 6);
   expect(routes.edges.number(7, "rise_middle")).toBeCloseTo(0.5, 1);
-  expect(routes.edges.cell(7, "remarks")).toBe("");
+  expect(routes.edges.remarks(7)).toBe("");
 });
 
 test("what stands at a limit of the camera's range is no reference", () => {
@@ -147,12 +147,12 @@ test("readings corrected in the camera are taken back first", () => {
 });
 
 test("corrected in the camera with what, nobody knows: nothing is assumed", () => {
-  expect(routes.unknown.cell(0, "remarks")).toBe("needs: set emissivity");
+  expect(routes.unknown.remarks(0)).toBe("needs: set emissivity");
   expect(routes.unknown.cell(0, "corrected_middle")).toBe("");
 });
 
 test("the camera's calibration had run out on the day", () => {
-  expect(routes.uncalibrated.cell(0, "remarks")).toBe("the camera's calibration had run out");
+  expect(routes.uncalibrated.remarks(0)).toBe("the camera's calibration had run out");
   expect(routes.uncalibrated.cell(0, "grade_found")).toBe("no grade");
 });
 
