@@ -10,7 +10,8 @@ const ROWS =
   '<row r="1" spans="1:4" hidden="1" x:y="0.25"><c r="A1" s="3"><v>58</v></c><c r="B1" t="s"><v>1</v></c>\n' +
   '<c r="C1" s="2" t="str"><f>A1&amp;"&lt;x"</f><v xml:space="preserve"> a&#10;b_x000D_</v></c><c r="D1"/></row>' +
   '<row r="2"><c r="A2" t="b"><f t="shared" ref="A2:A3" si="0">A1=1</f><v>0</v></c><c r="B2" t="e"><v>#N/A</v></c></row>' +
-  '<row r="3"><c r="A3" t="b"><f t="shared" si="0"/><v>0</v></c><c r="B3" cm="1"><f t="array" ref="B3:B4">A1:A2</f><v>1.5E-3</v></c></row>' +
+  '<row r="3"><c r="A3" t="b"><f t="shared" si="0"/><v>0</v></c><c r="B3" cm="1"><f t="array" ref="B3:B4">A1:A2</f><v>1.5E-3</v></c>' +
+  '<c r="C3" s="1" cm="1" t="str"><f t="array" ref="C3">"x"</f><v>x</v></c><c r="D3" t="str" cm="1"><f>"y"</f><v>y</v></c></row>' +
   '<row r="4"/><row r="5" ><c r="A5" t="inlineStr"><is><t>x &amp; y</t></is></c><c r="B5" vm="2"><v/></c><c r="C5"><f/><v></v></c></row>';
 const sheet = (rows: string): string =>
   `<?xml version="1.0"?>\n<worksheet xmlns="${MAIN}"><dimension ref="A1"/><sheetData>${rows}</sheetData><pageMargins left="1"/></worksheet>`;
@@ -39,7 +40,7 @@ function slow(text: string): Found {
 test("the usual form is taken, and read as the XML reader reads it", () => {
   const found = quick(sheet(ROWS));
   expect(found).toBeDefined();
-  expect(found?.cells).toHaveLength(11);
+  expect(found?.cells).toHaveLength(13);
   expect(found).toEqual(slow(sheet(ROWS)));
 });
 
@@ -53,6 +54,12 @@ test.each([
 ])("%s is left to it", (_, rows) => {
   expect(quick(sheet(rows))).toBeUndefined();
   expect(() => slow(sheet(rows))).not.toThrow();
+});
+
+test("an attribute on both sides of the type is no XML, and is not taken", () => {
+  const rows = '<row r="1"><c r="A1" cm="1" t="str" cm="1"><f>1</f><v>1</v></c></row>';
+  expect(quick(sheet(rows))).toBeUndefined();
+  expect(() => slow(sheet(rows))).toThrow();
 });
 
 test("a spoilt text is never taken where the XML reader refuses it, nor read otherwise", () => {

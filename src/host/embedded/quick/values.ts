@@ -51,9 +51,9 @@ function readNumbersOnce(): void {
   };
 }
 
-/* The engine's fields in the order in which it sets them. */
+/* The engine's fields in the order in which it sets them; the raw value nobody asks for. */
 class QuickNumber {
-  readonly _rawValue: unknown;
+  readonly _rawValue = undefined;
   readonly _customData = undefined;
   readonly _value: number;
 
@@ -61,25 +61,20 @@ class QuickNumber {
     value: unknown,
     readonly pattern: string,
   ) {
-    this._rawValue = value;
     this._value = Number(value);
   }
 }
 
 class QuickString {
   readonly pattern = "";
-  readonly _rawValue: unknown;
+  readonly _rawValue = undefined;
   readonly _customData = undefined;
-  readonly _value: string;
   readonly _isHyperlink = false;
   readonly _hyperlinkUrl = "";
   readonly _isImage = false;
   readonly _imageInfo = undefined;
 
-  constructor(value: string) {
-    this._rawValue = value;
-    this._value = value;
-  }
+  constructor(readonly _value: string) {}
 }
 Object.setPrototypeOf(QuickNumber.prototype, NumberValueObject.prototype);
 Object.setPrototypeOf(QuickString.prototype, StringValueObject.prototype);

@@ -13,8 +13,9 @@ const CLOSE = "</sheetData>";
 const ODD = /[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|\]\]>/;
 
 const SPACE = /[ \t\n]*/y;
+/** Excel writes t before cm, our own writer behind it. */
 const CELL =
-  /<c r="([A-Z]{1,3})([1-9]\d{0,6})"(?: s="\d+")?(?: t="([a-zA-Z]+)")?(?: cm="(\d+)")?(?: vm="(\d+)")?(\/?)>/y;
+  /<c r="([A-Z]{1,3})([1-9]\d{0,6})"(?: s="\d+")?(?: cm="(\d+)")?(?: t="([a-zA-Z]+)")?(?: cm="(\d+)")?(?: vm="(\d+)")?(\/?)>/y;
 const ROW = /<row r="([1-9]\d{0,6})"((?: [A-Za-z_][\w:]*="[^"<&\t\n]*")*) ?(\/?)>/y;
 const FORMULA = /<f((?: [A-Za-z_][\w:]*="[^"<&\t\n]*")*)(\/?)>/y;
 const ATTRIBUTE = / ([\w:]+)="([^"<&\t\n]*)"/g;
@@ -104,7 +105,9 @@ class Scan {
 
   private cell(): FileCell {
     const start = this.at;
-    const [, letters = "", digits, type, cm, vm, slash] = this.take(CELL);
+    const [, letters = "", digits, before, type, behind, vm, slash] = this.take(CELL);
+    if (before !== undefined && behind !== undefined) throw new Unusual();
+    const cm = before ?? behind;
     let formula: FormulaElement | undefined;
     let value: string | undefined;
     let inline: string | undefined;
