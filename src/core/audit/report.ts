@@ -1,7 +1,7 @@
 import { AS_STATED, TEMPERATURE_SLIPS } from "./explain.js";
 import type { TemperatureSlipKey } from "./explain.js";
 import { CHANCE_SPAN, SLACK } from "./judge.js";
-import type { Explanation } from "./judge.js";
+import type { Explanation, Judged } from "./judge.js";
 
 /** The inputs as stated, with the digits cut off and not rounded. */
 export const CUT_OFF = "cut-off";
@@ -26,6 +26,11 @@ export interface ReportLine<Key extends string = string> {
 
 type Key = TemperatureSlipKey | typeof AS_STATED | typeof CUT_OFF;
 type RowKey = TemperatureSlipKey | typeof AS_STATED;
+
+/** With its lines by their keys. */
+interface FoundRow extends Explanation<RowKey> {
+  readonly byKey: ReadonlyMap<RowKey, Judged<RowKey>>;
+}
 
 interface Tally extends ReportLine<Key> {
   /** Rows that the inputs as stated reproduce although the slip would show. */
@@ -66,13 +71,14 @@ export function explainReport(
   const keys: readonly RowKey[] = [AS_STATED, ...TEMPERATURE_SLIPS.map(({ key }) => key)];
   const tolerances = rows.map(({ tolerance }) => tolerance);
   const chance = Math.min(1, tolerances.reduce((sum, one) => sum + one, 0) / rows.length / CHANCE_SPAN);
+  const found = rows.map((row) => ({ ...row, byKey: new Map(row.lines.map((line) => [line.key, line])) }));
   const [own, ...slips] = keys
     .filter((key) => computed.has(key))
-    .map((key) => tally(key, rows, open, chance, computed.size));
+    .map((key) => tally(key, found, open, chance, computed.size));
   if (own === undefined) return [];
-  const found = slips.filter(({ explained }) => explained > 0);
-  const before = found.filter((slip) => slip.sure && slip.firm > slip.against);
-  const after = found.filter((slip) => !before.includes(slip));
+  const explaining = slips.filter(({ explained }) => explained > 0);
+  const before = explaining.filter((slip) => slip.sure && slip.firm > slip.against);
+  const after = explaining.filter((slip) => !before.includes(slip));
   before.sort((a, b) => net(b) - net(a) || finer(a, b));
   after.sort((a, b) => b.explained - a.explained || a.against - b.against || finer(a, b));
   const cut =
@@ -128,21 +134,15 @@ function cutOff(rows: readonly Explanation<RowKey>[], step: number, slips: numbe
   };
 }
 
-function tally(
-  key: RowKey,
-  rows: readonly Explanation<RowKey>[],
-  open: readonly boolean[],
-  chance: number,
-  slips: number,
-): Tally {
+function tally(key: RowKey, rows: readonly FoundRow[], open: readonly boolean[], chance: number, slips: number): Tally {
   const differences: number[] = [];
   let explained = 0;
   let against = 0;
   let neither = 0;
   let firm = 0;
   let byChance = 0;
-  for (const [at, { lines, reproduced }] of rows.entries()) {
-    const line = lines.find((one) => one.key === key);
+  for (const [at, { lines, byKey, reproduced }] of rows.entries()) {
+    const line = byKey.get(key);
     if (line === undefined) continue;
     if (key === AS_STATED) {
       differences.push(line.difference ?? NaN);

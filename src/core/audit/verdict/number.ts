@@ -1,8 +1,8 @@
 /** Whether a stated number is what its inputs give, and if not, which usual slip would give it. */
 import { TEMPERATURE } from "../../limits.js";
 import { inRange } from "../../errors.js";
-import { AS_STATED, explain } from "../explain.js";
-import { judge, SLACK, TOLERANCE, type Judged } from "../judge.js";
+import { AS_STATED, explain, type TemperatureSlipKey } from "../explain.js";
+import { type Explanation, judge, SLACK, TOLERANCE, type Judged } from "../judge.js";
 import type { Printed } from "./claim.js";
 import type { Missing, Recomputed, RecomputedTemperature } from "./recompute.js";
 
@@ -24,6 +24,8 @@ export interface NumberVerdict {
   readonly slips: readonly FoundSlip[];
   /** Of a rise at another load: the exponent that reproduces it, where the report names none. */
   readonly exponent?: number;
+  /** Of a temperature: what each slip would give, for the whole report to count. */
+  readonly explanation?: Explanation<TemperatureSlipKey | typeof AS_STATED>;
   /** Reproduced from other numbers of the report as they are printed, and not from its readings. */
   readonly from?: "temperatures" | "rise";
 }
@@ -105,8 +107,9 @@ export function temperatureVerdict(stated: Printed, found: RecomputedTemperature
   const tolerance = toleranceOf(stated, found);
   // What is no temperature is explained by nothing.
   if (tolerance > TOLERANCE.max! || !inRange(stated.value, TEMPERATURE)) return blunt(stated, found, tolerance);
-  const { reproduced, lines } = explain(stated.value, found.given, tolerance);
-  return verdict(stated, found, tolerance, reproduced, lines);
+  const explanation = explain(stated.value, found.given, tolerance);
+  const { reproduced, lines } = explanation;
+  return { ...verdict(stated, found, tolerance, reproduced, lines), explanation };
 }
 
 /** Slips that would give the number whatever is missing: the reading itself hangs on no setting. */

@@ -71,8 +71,20 @@ const nothing = (missing: readonly Missing[]): RecomputedTemperature => ({
   impossible: false,
 });
 
+/** What was worked out already: each verdict of a row asks for the same readings. */
+const known = new WeakMap<Claim, WeakMap<Printed, RecomputedTemperature>>();
+
 /** The corrected temperature of a reading under the claim's settings. */
 export function recompute(claim: Claim, reading: Printed | undefined): RecomputedTemperature {
+  if (reading === undefined) return anew(claim, undefined);
+  const ofClaim = known.get(claim) ?? new WeakMap<Printed, RecomputedTemperature>();
+  known.set(claim, ofClaim);
+  const found = ofClaim.get(reading) ?? anew(claim, reading);
+  ofClaim.set(reading, found);
+  return found;
+}
+
+function anew(claim: Claim, reading: Printed | undefined): RecomputedTemperature {
   const { settings, band } = claim;
   const missing: Missing[] = [];
   if (reading === undefined) missing.push("apparent");

@@ -1,15 +1,10 @@
 /** What only the rows together show. */
-import { explain, type TemperatureSlipKey } from "../explain.js";
-import type { AS_STATED } from "../explain.js";
-import { inRange } from "../../errors.js";
-import { TEMPERATURE } from "../../limits.js";
-import { CHANCE_SPAN, type Explanation, TOLERANCE } from "../judge.js";
+import { CHANCE_SPAN } from "../judge.js";
 import { explainReport, isBeyondChance } from "../report.js";
 import type { RowAudit } from "./audit.js";
 import type { Claim, QuantityStated } from "./claim.js";
 import { isAirAlone, type NumberVerdict } from "./number.js";
 import { inOurs, gradeFor, type Numbering, NUMBERINGS } from "./grade.js";
-import { recompute } from "./recompute.js";
 
 interface SlipFinding {
   readonly id: "slip";
@@ -62,7 +57,7 @@ export function findingsOf(
 
 /** Slips by the rows they explain, where those are more than chance: a slip of one row may be an accident. */
 function slipsOver(rows: readonly RowAudit[]): SlipFinding[] {
-  const explanations = rows.flatMap(({ claim, lines }) => explanationOf(claim, lines));
+  const explanations = rows.flatMap(explanationOf);
   const ofTemps = (explanations.length === 0 ? [] : explainReport(explanations))
     .filter(({ key, explained, sure }) => key !== "as-stated" && explained >= LEAST_OF_SLIP && sure)
     .map(({ key, explained, rows: shown }) => ({ id: "slip" as const, slip: key, rows: explained, of: shown }));
@@ -93,18 +88,11 @@ const JUDGED: ReadonlySet<NumberVerdict["kind"]> = new Set(["reproduced", "slips
 
 const mean = (values: readonly number[]): number => values.reduce((sum, one) => sum + one, 0) / values.length;
 
-type RowKey = TemperatureSlipKey | typeof AS_STATED;
-
-function explanationOf(claim: Claim, lines: RowAudit["lines"]): Explanation<RowKey>[] {
-  const line = lines.find(({ what }) => what === "temperature");
-  const { given } = recompute(claim, claim.apparent);
-  const number = line?.number;
-  if (claim.statedTemp === undefined || given === undefined || number?.tolerance === undefined) return [];
-  const { kind, missing, tolerance } = number;
-  const isSure = JUDGED.has(kind) && isAirAlone(missing) && tolerance <= TOLERANCE.max!;
-  return isSure && inRange(claim.statedTemp.value, TEMPERATURE)
-    ? [explain(claim.statedTemp.value, given, tolerance)]
-    : [];
+/** Of a temperature that is right or wrong by what the report prints. */
+function explanationOf({ lines }: RowAudit): Required<NumberVerdict>["explanation"][] {
+  const number = lines.find(({ what }) => what === "temperature")?.number;
+  if (number?.explanation === undefined || !JUDGED.has(number.kind) || !isAirAlone(number.missing)) return [];
+  return [number.explanation];
 }
 
 function sameEmissivity(claims: readonly Claim[]): ReportFinding[] {
