@@ -152,3 +152,15 @@ test("a slip of units is arithmetic, no other method", () => {
   const { show } = audited(SETTINGS, [row]);
   expect([show("number")[0], show("method")[0]]).toEqual([`arithmetic: ${words} would give it`, "sound"]);
 });
+
+test("a setting that is not printed hides no slip that hangs on none", () => {
+  const headers = ["apparent", "emissivity", "surrounding_air", "stated_temp"];
+  const { show } = audited(headers, [
+    ["58.0", 0.6, 22, "58.0"],
+    ["58.0", 0.6, 22, "75.0"],
+  ]);
+  expect(show("number")).toEqual([
+    "method: the reading itself, not corrected or emissivity 1 would give it",
+    expect.stringMatching(/^cannot be reproduced: needs reflected/),
+  ]);
+});

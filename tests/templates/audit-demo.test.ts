@@ -62,6 +62,8 @@ describe("the template", () => {
       expect.stringMatching(/^emissivity 0\.95 on \d+ rows of \d materials$/),
       "image D-0234 on rows 34, 35",
     ]);
-    expect(["audit_rows", "audit_reproduced", "audit_not"].map((name) => done.named(name))).toEqual([40, 25, 15]);
+    expect(["audit_rows", "audit_reproduced", "audit_open", "audit_not"].map((name) => done.named(name))).toEqual([
+      40, 25, 0, 15,
+    ]);
   });
 });
