@@ -97,6 +97,7 @@ export const CHECK_COLUMNS: readonly CheckColumn[] = [
   temperature("corrected_reference", "corrected temperature of its reference", WORKED_OUT),
   column("rise_similar", "difference", "rise over a similar component", WORKED_OUT),
   column("rise_air", "difference", "rise over the surrounding air", WORKED_OUT),
+  column("share_of_limit", "number", "share of the permitted rise", WORKED_OUT),
   column("rise_U", "difference", "expanded uncertainty of the rise", { ...NOT_ZERO, ...WORKED_OUT }),
   column("rise_U_similar", "difference", "the same of the one over similar", { ...NOT_ZERO, ...WORKED_OUT }),
   column("rise_U_air", "difference", "the same of the one over air", { ...NOT_ZERO, ...WORKED_OUT }),

@@ -7,7 +7,7 @@ import { criteriaNamed } from "../core/severity/criteria.js";
 import { readBands } from "./bands.js";
 import type { CheckColumn } from "./check-columns.js";
 import { JOB_LINES } from "./check-columns.js";
-import { cellText, columnNamed, JOB_NAMES, jobLineNamed, plainName } from "./check-names.js";
+import { cellText, columnNamed, isOnlyOurs, JOB_NAMES, jobLineNamed, plainName } from "./check-names.js";
 import type { KnownName } from "./check-names.js";
 import { readNamed } from "./check-read.js";
 import type { ArgumentSpec, Cell, CellError, Input } from "./contract.js";
@@ -19,6 +19,8 @@ export interface Job {
   readonly named: Named;
   readonly band: Band;
   readonly findings: readonly Finding[];
+  /** The Job sheet of one of our routes, beside which stand the lists of assets and surfaces. */
+  readonly isOfOurRoute: boolean;
 }
 
 const caution = (id: string, column: string, values: Record<string, string>): Finding => ({
@@ -35,7 +37,7 @@ export function readJob(spec: ArgumentSpec, input: Input, units: Units): Job | C
   const [[only = null] = []] = grid;
   if (grid.length === 1 && grid[0]?.length === 1) {
     if (isCellError(only)) return only;
-    if (isNoWord(only)) return { named: new Named(new Map()), band: DEFAULT_BAND, findings: [] };
+    if (isNoWord(only)) return { named: new Named(new Map()), band: DEFAULT_BAND, findings: [], isOfOurRoute: false };
   }
   if (grid[0]?.length !== 2) {
     const width = grid[0]?.length ?? 0;
@@ -44,6 +46,7 @@ export function readJob(spec: ArgumentSpec, input: Input, units: Units): Job | C
   }
   const findings: Finding[] = [];
   const columns: CheckColumn[] = [];
+  let isOfOurRoute = false;
   const values: Cell[] = [];
   for (const [place, [name = null, value = null]] of grid.entries()) {
     if (isCellError(name)) return name;
@@ -51,6 +54,7 @@ export function readJob(spec: ArgumentSpec, input: Input, units: Units): Job | C
     if (isNoWord(name) || isBlank(value) || (place === 0 && isHeading(name, value))) continue;
     const header = cellText(name);
     const known = jobLineNamed(header);
+    isOfOurRoute ||= isOnlyOurs(header);
     const line = JOB_LINES.find((one) => one.name === known.name);
     if (line === undefined) {
       if (!known.isPassedOver) findings.push(unknownLine(header, known));
@@ -66,6 +70,7 @@ export function readJob(spec: ArgumentSpec, input: Input, units: Units): Job | C
   return {
     named: read.named,
     band,
+    isOfOurRoute,
     findings: [...findings, ...read.findings, ...faults, ...criteriaFault(read.named)],
   };
 }

@@ -1,5 +1,6 @@
 /** How a header is known: what is read under which name, and which names of our sheets are passed over. */
 import { nearest } from "../core/nearest.js";
+import { JOB_LABELS } from "./check-labels.js";
 import { CHECK_COLUMNS, JOB_LINES } from "./check-columns.js";
 import type { Cell } from "./contract.js";
 import { isCellError } from "./contract.js";
@@ -19,7 +20,7 @@ const PASSED_OVER = new Set(
     settings_missing outdoors wrong_readings beyond_camera unreadable t_left t_middle t_right limit_reading
     beyond_typical t_high air_used rise_over_air_left rise_over_air_middle rise_over_air_right amps_high imbalance
     c_left c_middle c_right c_sum c_high c_low hottest_phase t_hottest amps_hottest load_share currents phases similar
-    hottest_less_lowest relative_rise limit_at_this_load share share_of_limit
+    hottest_less_lowest relative_rise limit_at_this_load share
     g_similar g_limit g_air grade_as_found u_95_edge_inside governs judged_by finding the_criteria_say
     grade_over_similar u_over_similar grade_by_share_of_limit u_share_of_limit grade_over_air u_over_air
     projected rise_at_full_load_with_u_low rise_at_full_load_with_u_high full_low_grade full_high_grade
@@ -130,5 +131,12 @@ export function columnNamed(header: string): KnownName {
 }
 
 export function jobLineNamed(name: string): KnownName {
-  return lookUp(plainName(name).replace(/^job_/, ""), JOB_NAMES, PASSED_OVER_IN_JOB);
+  const plain = plainName(name);
+  return lookUp(JOB_LABELS[plain] ?? plain.replace(/^job_/, ""), JOB_NAMES, PASSED_OVER_IN_JOB);
+}
+
+/** A line that a job has beside our lists of assets and surfaces, and no other job. */
+export function isOnlyOurs(name: string): boolean {
+  const plain = plainName(name);
+  return (JOB_LABELS[plain] ?? plain.replace(/^job_/, "")) === "criteria_limit";
 }

@@ -99,12 +99,20 @@ function evaluate(inputs: readonly Input[]): Grid {
   const read = rows.map((cells, r) => readNamed(headers.columns, cells, system, r + 1));
   const has = (name: string): boolean => headers.columns.some((column) => column?.name === name);
   const isOfPoints = has("reading") && !PHASES.some(has);
-  const route = { job: job.named, band: job.band, isOfPoints, transmissions: new Map<string, number | undefined>() };
+  // Of our route only what is typed: the lists and what is looked up in them were not handed over.
+  const isWithoutLists = job.isOfOurRoute && headers.columns.every((one) => one?.from === undefined);
+  const route = {
+    ...{ job: job.named, band: job.band, isOfPoints, isWithoutLists },
+    transmissions: new Map<string, number | undefined>(),
+  };
   const filled = read.flatMap(({ named, isEmpty }, r) => (isEmpty ? [] : [new RowFacts(r + 1, named, route)]));
   // A row that holds nothing but what is not read is not calm either.
   const first = filled[0]?.number ?? rows.findIndex((row) => headers.unread.some((c) => !isNoWord(row[c] ?? null))) + 1;
   const unreadable = read.flatMap(({ findings, isEmpty }) => (isEmpty ? [] : findings));
-  const findings = checkRoute(filled, job.named, [...headers.findings, ...job.findings, ...unreadable]);
+  const lists: readonly Finding[] = isWithoutLists
+    ? [{ row: 0, id: "without-lists", kind: "caution", column: "surface", values: {} }]
+    : [];
+  const findings = checkRoute(filled, job.named, [...headers.findings, ...job.findings, ...lists, ...unreadable]);
   return show === "findings" ? table(findings, system) : texts(findings, filled, first, rows.length, system);
 }
 

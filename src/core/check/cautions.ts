@@ -160,6 +160,8 @@ function edgesNear(facts: RowFacts, reference: "similar" | "ambient"): readonly 
   if (!isException || !isDirect || isQualitative(facts)) return [];
   // Phases with unequal currents are not compared as they are.
   if (reference === "similar" && above(imbalance, CHECK_RULES.imbalance_most.value)) return [];
+  // Nor are phases that are all alike: that is no joint.
+  if (reference === "similar" && radiometry.pattern === "balanced") return [];
   const rise = reference === "similar" ? radiometry.riseOverSimilar : radiometry.riseOverAir;
   if (rise === undefined || rise < 0) return [];
   const u = radiometry.uncertaintyOf(reference === "similar" ? "similar" : "air");

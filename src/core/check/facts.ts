@@ -32,6 +32,8 @@ export interface Route {
   readonly band: Band;
   /** Whether the sheet has a column for single points and none for phases. */
   readonly isOfPoints: boolean;
+  /** Whether what the lists of assets and surfaces hold is unknown here, and not absent. */
+  readonly isWithoutLists?: boolean;
   /** Transmissions of air already worked out: a route has few airs and distances. */
   readonly transmissions: Map<string, number | undefined>;
 }
@@ -53,15 +55,17 @@ export class RowFacts implements RowSettings {
 
   readonly job: Named;
   readonly band: Band;
+  readonly isWithoutLists: boolean;
 
   /** @param number of the row, from 1 */
   constructor(
     readonly number: number,
     readonly row: Named,
-    { job, band, isOfPoints, transmissions }: Route,
+    { job, band, isOfPoints, transmissions, isWithoutLists = false }: Route,
   ) {
     this.job = job;
     this.band = band;
+    this.isWithoutLists = isWithoutLists;
     this.status = row.text("status");
     const phaseGiven = PHASES.some((phase) => row.given(phase));
     this.isSingle = !phaseGiven && (isOfPoints || row.given("reading") || row.given("reference"));

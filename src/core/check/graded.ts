@@ -75,6 +75,8 @@ function comparisons(facts: RowFacts): readonly Comparison[] {
   if (isTwoHot(facts)) over.push({ over: "the lowest", reference: "similar", rise: radiometry.riseOverLowest, least });
   // A machine is warm by itself: it is compared with its like, or with itself when it was sound.
   if (isMachine(facts)) return over;
+  // All alike and well within their limit: load, which no table over air is meant for.
+  if (pattern === "balanced" && below(facts.row.number("share_of_limit"), CHECK_RULES.load_heating.value)) return over;
   const hasLike = over.length > 0 || (areComparable && pattern === "balanced");
   const rise = radiometry.riseOverAir ?? (compared?.hot ?? NaN) - (facts.riseAir ?? NaN);
   return [...over, { over: "air", reference: "ambient", rise, least: hasLike ? leastOverAir : least }];

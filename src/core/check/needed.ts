@@ -32,11 +32,15 @@ const NEEDS: readonly Need[] = [
   ["thermal_image", ofException(empty("thermal_image"))],
   ...PHASES.map((phase): Need => [phase, ofException((facts) => !facts.isSingle && !facts.row.given(phase))]),
   ["reading", ofException((facts) => facts.isSingle && !facts.row.given("reading"))],
-  // A like machine's reading or a baseline stands for a reference in the same image.
+  // A like machine's reading, a baseline or a limit stands for a reference in the same image; nothing grades what is not seen.
   [
     "reference",
     ofException(
-      (facts) => facts.isSingle && !["reference", "like", "baseline_rise"].some((one) => facts.row.given(one)),
+      (facts) =>
+        facts.isSingle &&
+        facts.isDirect &&
+        !facts.isWithoutLists &&
+        !["reference", "like", "baseline_rise", "share_of_limit"].some((one) => facts.row.given(one)),
     ),
   ],
   ...[...PHASES.map((phase) => `amps_${phase}`), "load", "process_load"].map((column): Need => [
@@ -44,7 +48,7 @@ const NEEDS: readonly Need[] = [
     (facts) => wantsCurrents(facts) && facts.currentColumns.includes(column) && !facts.row.given(column),
   ]),
   ["surrounding_air", ofException(empty("surrounding_air"))],
-  ["emissivity", ofException((facts) => !facts.has("emissivity", "emissivity_used"))],
+  ["emissivity", ofException((facts) => !facts.isWithoutLists && !facts.has("emissivity", "emissivity_used"))],
   [
     "reflected",
     ofException(

@@ -24,6 +24,11 @@ export const ROUTE_WORDS: WordsOfFindings = {
     "Each window has its own, and what the camera was set to (set_window_transmission) is another thing.",
     ({ text }) => `Give the rows a column ${text("name")}; on our route it stands on the sheet Windows, by window_id.`,
   ),
+  "without-lists": told(
+    "what the lists of assets and surfaces hold was not handed over",
+    "Emissivity, view, expected load, like and limit stand there: without them each view counts as direct, and no emissivity or reference is asked for.",
+    "Give headers and rows from asset_id to the last column on the right, not the table alone.",
+  ),
   "line-in-rows": told(
     ({ column }) => `not read in the rows: ${column} is a line of the job`,
     "It holds for the whole route.",

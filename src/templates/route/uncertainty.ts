@@ -39,7 +39,7 @@ export const UNCERTAINTY_LINES = [
   },
   {
     name: "reflected_half",
-    label: "Reflected, ±",
+    label: "What reflected may be off",
     measure: "difference",
     range: [0, 50],
     start: REFLECTED_HALF,

@@ -47,6 +47,14 @@ describe("names of our routes", () => {
     expect(name !== undefined || isPassedOver).toBe(true);
   });
 
+  it("of a job are known by what stands before them on the sheet", () => {
+    for (const sheet of sheets) {
+      if (sheet.kind !== "form") continue;
+      for (const { label, definedName } of sheet.fields)
+        if (definedName !== undefined) expect([label, jobLineNamed(label)]).toEqual([label, jobLineNamed(definedName)]);
+    }
+  });
+
   it("are unique, and every limit is of one", () => {
     const names = CHECK_COLUMNS.map(({ name }) => name.toLowerCase());
     expect(new Set(names).size).toBe(names.length);
