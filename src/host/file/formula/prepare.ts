@@ -37,6 +37,8 @@ export interface PreparedFormula {
 }
 
 const MOST_NAMES_DEEP = 12;
+/** A range that is the same from every cell, as most names stand for: nothing in it has to be moved. */
+const ABSOLUTE = /^(?:'[^'[\]]+'|\w+)!\$[A-Z]{1,3}\$\d+(?::\$[A-Z]{1,3}\$\d+)?$/;
 
 /** Defined names by their text in lower case: the same may stand for other things on other sheets. */
 type NamesByText = Map<string, DefinedName[]>;
@@ -173,12 +175,19 @@ class Work {
         this.doubt(`the name ${segment.text} leads to itself`);
         return [segment];
       }
-      const { row, column } = this.cell;
-      const moved = moveFormula(this.plain(found.formula), row, column, this.isSheet);
-      const inside = this.withoutNames(moved, depth + 1);
+      const inside = this.inside(found, depth);
       if (inside.length === 1) return inside;
       return [...segmentsOf("(", this.isSheet), ...inside, ...segmentsOf(")", this.isSheet)];
     });
+  }
+
+  private inside(name: DefinedName, depth: number): Segment[] {
+    if (ABSOLUTE.test(name.formula)) {
+      const only = segmentsOf(name.formula, this.isSheet);
+      if (only.length === 1 && only[0]?.kind !== "other") return only;
+    }
+    const { row, column } = this.cell;
+    return this.withoutNames(moveFormula(this.plain(name.formula), row, column, this.isSheet), depth + 1);
   }
 
   private named(name: string): DefinedName | undefined {
