@@ -21,7 +21,7 @@ export type Standard = Readonly<Partial<Record<keyof Settings, number>>>;
 type Relation = "other surface" | "same surface" | "two images";
 
 /** @param reading in °C, @returns °C */
-export function celsiusOf(reading: number, settings: Settings): number {
+function celsiusOf(reading: number, settings: Settings): number {
   return correct(reading + ZERO_CELSIUS, settings, DEFAULT_BAND).temperature - ZERO_CELSIUS;
 }
 

@@ -11,7 +11,7 @@ import type { SheetUnits } from "./sheet-units.js";
 const WORKING = { group: "Working", folded: true, width: 84 } as const;
 
 /** How a similar component may be seen, and what RISE_UNCERTAINTY calls that; the first where nothing is said. */
-export const SIMILAR_IS = {
+const SIMILAR_IS = {
   "on another surface": "same image, other surface",
   "on the same surface": "same image, same surface",
   "in another image": "two images",
