@@ -11,12 +11,8 @@ import { OpenPage } from "../support/page.js";
 import { Folder, recalc } from "../support/recalc.js";
 import { runNode } from "../support/run.js";
 
-/** A route as the command line makes it, filled by a script, recalculated: all of it, since no program has worked it out yet. */
-async function filled(
-  folder: Folder,
-  rows: number,
-  units = "C",
-): Promise<{ file: string; records: RowRecord[]; ms: number }> {
+/** A route as the command line makes it, filled by a script, recalculated. */
+async function filled(folder: Folder, rows: number, units = "C"): Promise<{ file: string; records: RowRecord[] }> {
   const made = await runNode([
     CLI,
     "new",
@@ -30,12 +26,10 @@ async function filled(
   ]);
   expect(made.stderr).toBe("");
   folder.put("filled.xlsx", fillFile(folder.read("empty.xlsx"), manyRows(rows)));
-  const start = performance.now();
-  const { status, stdout } = await recalc([folder.at("filled.xlsx"), "--all", "-o", folder.at("route.xlsx")]);
-  const ms = performance.now() - start;
+  const { status, stdout } = await recalc([folder.at("filled.xlsx"), "-o", folder.at("route.xlsx")]);
   expect([status, stdout]).toEqual([0, expect.stringMatching(/, 0 kept; written to/)]);
   const contents = readContents(folder.read("route.xlsx"));
-  return { file: folder.at("route.xlsx"), records: recordsIn(contents, refill(contents).book, "Readings"), ms };
+  return { file: folder.at("route.xlsx"), records: recordsIn(contents, refill(contents).book, "Readings") };
 }
 
 async function openFile(page: OpenPage, file: string): Promise<void> {
@@ -175,9 +169,9 @@ describeInBrowser("Files in the page", () => {
     expect(name).toBe("dropped.xlsx");
   }, 60_000);
 
-  test("2,000 rows that a script filled recalculate in seconds and open with the same numbers", async () => {
-    const { file, records, ms } = await filled(folder, 2000);
-    expect(ms).toBeLessThan(30_000);
+  // How long that takes is the bench's matter (npm run bench -- route).
+  test("2,000 rows that a script filled recalculate and open with the same numbers", async () => {
+    const { file, records } = await filled(folder, 2000);
     await openFile(page, file);
     expect(differences(await readings(page), records)).toEqual([]);
   }, 300_000);
