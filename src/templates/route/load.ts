@@ -132,7 +132,7 @@ function fromHottest(): string {
     `IF(([hottest]="${phase}")+([amps_${phase}]=0)>0,0,ABS([amps_hottest]/[amps_${phase}]-1))`;
   const [left, middle, right] = PHASES.map(apart);
   return (
-    `LET(left,${left},middle,${middle},right,${right},most,IF(left>=middle,IF(left>=right,left,right),IF(middle>=right,middle,right)),` +
+    `LET(first,${left},second,${middle},third,${right},most,IF(first>=second,IF(first>=third,first,third),IF(second>=third,second,third)),` +
     `IF(ISNUMBER(most)*(most>0.1),", |I_hot/I_ref − 1| = "&TEXT(most,"0 %"),""))`
   );
 }
