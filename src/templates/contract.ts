@@ -100,7 +100,7 @@ export interface NotesSheet extends SheetBase {
  */
 export interface FreeSheet extends SheetBase {
   readonly kind: "free";
-  /** Pixels, from the first column on. */
+  /** Pixels, from the first column on. A column apart stands what only formulas read, folded away. */
   readonly widths: readonly number[];
   readonly cells: readonly FreeCell[];
   /** Pixels of the rows that are not as high as the others. */

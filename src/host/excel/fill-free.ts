@@ -9,6 +9,7 @@ import type { TableInfo } from "../port.js";
 import { lightTones as tones } from "../tones.js";
 import { offer, points, written } from "./fill.js";
 import type { SheetPlan } from "./plan.js";
+import { workingColumns } from "../working-columns.js";
 
 /** Fill, ink and weight of each look that has one. */
 const looks: Readonly<
@@ -30,6 +31,8 @@ export function fillFree(sheet: Excel.Worksheet, plan: SheetPlan<FreeSheet>, nam
   widths.forEach((width, column) => {
     sheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = width * points;
   });
+  const working = workingColumns(plan.sheet);
+  if (working.length > 0) sheet.getRangeByIndexes(0, working[0]!, 1, working.length).columnHidden = true;
   for (const [row, height] of Object.entries(heights))
     sheet.getRangeByIndexes(plan.first + Number(row), 0, 1, 1).format.rowHeight = height * points;
   for (const cell of cells) {

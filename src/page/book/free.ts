@@ -10,6 +10,7 @@ import {
 } from "@univerjs/core";
 import type { FreeCell, FreeSheet } from "../../templates/contract.js";
 import { lightTones as tones } from "../../host/tones.js";
+import { workingColumns } from "../../host/working-columns.js";
 import { type Box, type CellPlace, contains } from "./a1.js";
 import { freeBox } from "./free-box.js";
 import type { FreeLayout, SheetLayout } from "./layout.js";
@@ -94,7 +95,10 @@ export function fillFree({ sheet, first }: FreeLayout, writer: SheetWriter): Par
   return {
     rowCount: lastRow + 1,
     columnCount: lastColumn,
-    columnData: Object.fromEntries(sheet.widths.map((w, column) => [column, { w }])),
+    columnData: {
+      ...Object.fromEntries(sheet.widths.map((w, column) => [column, { w }])),
+      ...Object.fromEntries(workingColumns(sheet).map((column) => [column, { hd: BooleanNumber.TRUE }])),
+    },
     rowData: Object.fromEntries(Object.entries(sheet.heights ?? {}).map(([row, h]) => [first + Number(row), { h }])),
     mergeData,
     freeze: {

@@ -7,7 +7,7 @@ import type { ReportKind } from "./kind.js";
 import { pageWords } from "./page-words.js";
 
 /** Label, three readings, gap, then two pictures of two columns each. */
-const WIDTHS = [132, 100, 100, 100, 12, 100, 138, 100, 138] as const;
+const WIDTHS = [124, 112, 112, 112, 12, 92, 132, 92, 132] as const;
 const LAST = WIDTHS.length - 1;
 const RIGHT = 5;
 /** Rows of a page: title, grade, judged by, heads, then readings and facts. */

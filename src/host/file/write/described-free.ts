@@ -2,6 +2,7 @@
 import type { FreeCell, FreePrint, FreeSheet, PictureBox } from "../../../templates/contract.js";
 import { isFormula } from "../../described-table.js";
 import { boxFormula, boxKey, boxName, pictureName } from "../../picture-boxes.js";
+import { workingColumns } from "../../working-columns.js";
 import * as look from "./looks.js";
 import type {
   Area,
@@ -20,6 +21,8 @@ const DEFAULT_WIDTH = 88;
 /** Rows below a spill in which its grades keep their looks when it grows. */
 const GROWTH = 500;
 /** Pixels across a printed page at full size. */
+/** A program without the font takes one with wider digits, and columns are as wide as so many digits. */
+const OTHER_FONT = 0.82;
 const PAGE_WIDTH: Readonly<Record<PrintSetup["paper"], Readonly<Record<"portrait" | "landscape", number>>>> = {
   A4: { portrait: 718, landscape: 1040 },
   Letter: { portrait: 740, landscape: 975 },
@@ -53,7 +56,10 @@ export function freeSheet(sheet: FreeSheet, { put, headings, paper }: SheetBase,
   return {
     ...blank,
     cells,
-    columns: sheet.widths.map((width, column) => ({ column, width })),
+    columns: [
+      ...sheet.widths.map((width, column) => ({ column, width })),
+      ...workingColumns(sheet).map((column) => ({ column, width: DEFAULT_WIDTH, folded: true })),
+    ],
     rowHeights: new Map([...blank.rowHeights, ...heights]),
     validations,
     conditionals,
@@ -195,7 +201,9 @@ function printOf(asked: FreePrint, { print, widths, first, prefix }: Printed): P
     ...print,
     landscape,
     repeatedRows: asked.repeatHeading === true ? first : 0,
-    ...(breaks === undefined ? {} : { breaks, scale: Math.max(10, Math.min(100, Math.floor((100 * page) / width))) }),
+    ...(breaks === undefined
+      ? {}
+      : { breaks, scale: Math.max(10, Math.min(100, Math.floor((100 * page * OTHER_FONT) / width))) }),
     ...(asked.rowsNamed === undefined
       ? {}
       : { area: `${prefix}$A$1:INDEX(${prefix}$${last}:$${last},${first}+${asked.rowsNamed})` }),

@@ -20,7 +20,7 @@ export interface BookOptions {
 /** Columns of a form: label, value, unit, note. */
 const FORM_WIDTHS = [230, 260, 64, 420] as const;
 /** Also where wider digits stand in for those of the font: a program that cannot make a single column narrower cuts it. */
-const NOTES_WIDTH = 620;
+const NOTES_WIDTH = 590;
 
 /** @throws Error where a formula names a column that no table has */
 export function describedBook(
@@ -63,8 +63,8 @@ function notesSheet({ name, heading, lines }: NotesSheet, { put, headings, paper
   const blank = blankSheet(name, paper);
   const rowHeights = new Map(blank.rowHeights);
   const cells = lines.map((line, at) => {
-    // A line holds about 90 characters.
-    rowHeights.set(first + at, 8 + 17 * Math.max(1, Math.ceil(line.length / 84)));
+    // A line holds about 85 characters.
+    rowHeights.set(first + at, 8 + 17 * Math.max(1, Math.ceil(line.length / 80)));
     return put(first + at, 0, line, look.line);
   });
   return { ...blank, rowHeights, cells: [...headings, ...cells], columns: [{ column: 0, width: NOTES_WIDTH }] };
