@@ -4,7 +4,7 @@ import { at, headers, lines, spill } from "../report/free.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 import { auditCall } from "./computed.js";
 
-const WIDTHS = [44, 280, 300, 300, 240, 260, 300] as const;
+const WIDTHS = [44, 300, 390, 300, 240, 260, 300] as const;
 const FINDINGS = 11;
 /** Findings of the whole report that the page shows. */
 const MOST = 18;
