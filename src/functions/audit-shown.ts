@@ -4,13 +4,14 @@ import type { AuditedReport, AuditedRow } from "./audit-report.js";
 import { temperatureFormula } from "./audit-formula.js";
 import {
   consequenceWords,
-  findingWords,
   gradeWords,
   methodWords,
   numberWords,
   slipsText,
   unitFor,
+  valueWords,
 } from "./audit-words.js";
+import { findingWords } from "./audit-finding-words.js";
 import type { Cell, Grid } from "./contract.js";
 import { fromSI, unitOf, type Units } from "./units.js";
 
@@ -19,7 +20,7 @@ const NUMBERS = {
   rise: "rise",
   rise_at_load: "rise at load",
 } as const satisfies Record<string, StatedLine["what"]>;
-const TEXTS = ["number", "method", "grade", "consequence", "slips", "missing", "formula", "verdict"] as const;
+const TEXTS = ["number", "method", "grade", "consequence", "slips", "missing", "formula", "verdict", "values"] as const;
 
 export const AUDIT_SHOWN: readonly string[] = [
   "table",
@@ -119,6 +120,11 @@ function cellOf(row: AuditedRow, audit: RowAudit, show: string, units: Units): C
       return audit.grade === undefined ? "" : gradeWords(audit.grade);
     case "consequence":
       return audit.lines.length === 0 ? "" : consequenceWords(audit.consequence, units);
+    case "values":
+      return audit.lines
+        .map((line) => valueWords(line, units))
+        .filter((words) => words !== "")
+        .join("; ");
     case "formula":
       return temperatureFormula(audit.claim, units);
     default:

@@ -3,9 +3,9 @@ import type { Defect } from "../core/audit/verdict/method.js";
 import type { GradeVerdict } from "../core/audit/verdict/grade.js";
 import type { Consequence } from "../core/audit/verdict/consequence.js";
 import type { NumberVerdict } from "../core/audit/verdict/number.js";
+import type { StatedLine } from "../core/audit/verdict/audit.js";
 import { isMethod } from "../core/audit/verdict/method.js";
 import type { QuantityStated } from "../core/audit/verdict/claim.js";
-import type { ReportFinding } from "../core/audit/verdict/whole-report.js";
 import { REPORT_WORDS, RISE_SLIP_WORDS } from "./slip-words.js";
 import { fromSI, readable, type Unit, unitOf, type Units } from "./units.js";
 
@@ -30,7 +30,7 @@ const AUDIT_SLIP_WORDS: Readonly<Record<string, string>> = {
 // Made once: a report of thousands of rows asks for it as often for each of its slips.
 const WORDS: Readonly<Record<string, string>> = { ...REPORT_WORDS, ...RISE_SLIP_WORDS, ...AUDIT_SLIP_WORDS };
 
-function slipWords(key: string): string {
+export function slipWords(key: string): string {
   return WORDS[key] ?? key.replaceAll("-", " ");
 }
 
@@ -52,12 +52,16 @@ const withUnit = (value: number, unit: Unit): string => `${shown(value, unit)} $
 
 export function numberWords(verdict: NumberVerdict, what: QuantityStated, units: Units): string {
   const unit = unitFor(what, units);
-  const { kind, missing, span, slips, exponent, from } = verdict;
+  const { kind, missing, span, slips, exponent, over, from } = verdict;
   const between = span === undefined ? "" : `; between ${shown(span[0], unit)} and ${withUnit(span[1], unit)}`;
   switch (kind) {
     case "reproduced": {
       const printed = from === undefined ? "" : ` from the stated ${from} as printed`;
-      const said = exponent === undefined ? "" : ` with exponent ${readable(exponent)}, which is not stated`;
+      const unsaid = [
+        ...(over === undefined ? [] : [`over ${over}`]),
+        ...(exponent === undefined ? [] : [`with exponent ${readable(exponent)}`]),
+      ];
+      const said = unsaid.length === 0 ? "" : ` ${unsaid.join(", ")}, which is not stated`;
       const material = missing.filter((name) => name !== "air_transmission");
       const left = missing.includes("air_transmission") ? "air taken as 1" : "";
       const rest = [...(material.length > 0 ? [`${material.join(", ")} immaterial`] : []), left].filter(Boolean);
@@ -81,6 +85,16 @@ export function numberWords(verdict: NumberVerdict, what: QuantityStated, units:
     case "no-answer":
       return "not reproduced: no object gives this reading under these settings";
   }
+}
+
+/** What is not reproduced, with both numbers: "rise 4.1 K stated, 1.4 K recomputed: not reproduced, no usual slip". */
+export function valueWords({ what, stated, half, number }: StatedLine, units: Units): string {
+  if (number === undefined || number.kind === "reproduced") return "";
+  const unit = unitFor(what, units);
+  const digits = half * unit.back < 0.049 ? 2 : 1;
+  const value = (si: number): string => `${fromSI(si, unit).toFixed(digits)} ${unit.label}`;
+  const again = number.recomputed === undefined ? "" : `, ${value(number.recomputed)} recomputed`;
+  return `${what} ${value(stated)} stated${again}: ${numberWords(number, what, units)}`;
 }
 
 /** Each slip with what it would give and how often chance would. */
@@ -177,72 +191,5 @@ export function consequenceWords({ kind, grade, rise, expanded, edge }: Conseque
       return grade === undefined ? "no grade by these criteria" : `no grade stated: ${own}${u}`;
     case "not recomputed":
       return "not recomputed";
-  }
-}
-
-export interface FindingWords {
-  readonly what: string;
-  readonly why: string;
-  readonly todo: string;
-}
-
-const list = (rows: readonly number[]): string => rows.join(", ");
-
-export function findingWords(finding: ReportFinding): FindingWords {
-  switch (finding.id) {
-    case "slip":
-      return {
-        what: `${slipWords(finding.slip)}: would explain ${finding.rows} of ${finding.of} rows`,
-        why: "One slip over several rows is more than chance.",
-        todo: "Ask how these numbers were worked out.",
-      };
-    case "same-emissivity":
-      return {
-        what: `emissivity ${readable(finding.emissivity)} on ${finding.rows} rows of ${finding.materials} materials`,
-        why: "One emissivity is seldom right for so many surfaces.",
-        todo: "Ask for the emissivity of each surface, and where it comes from.",
-      };
-    case "reflected-is-air":
-      return {
-        what: `reflected temperature equal to the air on ${finding.rows} rows with emissivity below 0.9`,
-        why: "It was likely assumed, and at a low emissivity the temperature hangs on it.",
-        todo: "Ask how it was found: reflector or direct method.",
-      };
-    case "round-loads":
-      return {
-        what: `all ${finding.rows} loads are multiples of 10`,
-        why: "Currents that were read seldom are.",
-        todo: "Ask whether they were measured, and when.",
-      };
-    case "full-loads":
-      return {
-        what: `all ${finding.rows} loads equal the reference load`,
-        why: "Plant seldom runs at exactly full load throughout.",
-        todo: "Ask whether they were measured, and when.",
-      };
-    case "same-image":
-      return {
-        what: `image ${finding.image} on rows ${list(finding.rows)}`,
-        why: "One image is given as evidence of several items.",
-        todo: "Ask for the image of each.",
-      };
-    case "before-job":
-      return {
-        what: `dates before the survey: rows ${list(finding.rows)}`,
-        why: "A reading cannot be older than the job.",
-        todo: "Ask for the day of these readings.",
-      };
-    case "calibration-out":
-      return {
-        what: `calibration had run out: rows ${list(finding.rows)}`,
-        why: "A camera out of calibration gives no quantitative reading.",
-        todo: "Ask for the certificate that was valid on the day.",
-      };
-    case "numbering":
-      return {
-        what: `grades of ${finding.rows} rows fit only where 1 is the worst`,
-        why: "Our grades count the other way: 4 is the worst.",
-        todo: "Ask which way the report counts, and say it in grades_count.",
-      };
   }
 }

@@ -93,9 +93,9 @@ describe("a rise", () => {
     expect(show("number")[0]).toBe(words);
   });
 
-  test("without its reference is neither reproduced nor graded", () => {
+  test("without its reference is only subtracted, never graded", () => {
     const { show } = verdicts(headers, [["60.0", "40.0", "", "25.0", "20.0", "4"]]);
-    expect(show("number")[0]).toBe("cannot be reproduced: needs reference");
+    expect(show("number")[0]).toBe("reproduced over similar, which is not stated");
     expect(show("grade")[0]).toBe("cannot be checked: needs reference; over similar it would follow");
     expect(show("method")[0]).toBe("reference not stated; load not stated");
   });

@@ -41,15 +41,15 @@ describe("the template", () => {
   test("accuses no other row of anything", () => {
     const planted = new Set([...SLIPS_PLANTED.map(([row]) => row), ...Object.keys(GRADES_PLANTED).map(Number)]);
     const others = (key: string): string[] => column(key).filter((_, at) => !planted.has(at + 1));
+    // Row 27 is marked as read at the end of the camera's range: nobody can recompute it.
+    expect(column("verdict")[26]).toBe("cannot be reproduced");
+    planted.add(27);
     expect(new Set(others("verdict"))).toEqual(new Set(["reproduced"]));
     expect(new Set(others("slips"))).toEqual(new Set([""]));
     const methods = column("method").flatMap((words, at) =>
       planted.has(at + 1) || words === "sound" ? [] : [[at + 1, words]],
     );
-    expect(methods).toEqual([
-      [16, "projected from too little load"],
-      [27, "reading at the camera's limit given as a value"],
-    ]);
+    expect(methods).toEqual([[16, "projected from too little load"]]);
     // Of a planted slip in a temperature the grade still follows, and the other way round.
     const grades = column("grade").flatMap((words, at) => (words === "follows" ? [] : [at + 1]));
     expect(grades).toEqual(Object.keys(GRADES_PLANTED).map(Number));
@@ -63,7 +63,7 @@ describe("the template", () => {
       "image D-0234 on rows 34, 35",
     ]);
     expect(["audit_rows", "audit_reproduced", "audit_open", "audit_not"].map((name) => done.named(name))).toEqual([
-      40, 25, 0, 15,
+      40, 24, 1, 15,
     ]);
   });
 });

@@ -76,6 +76,15 @@ export function auditColumns(units: SheetUnits): Computed[] {
     number("rise_at_load", "rise at load", "difference", "0.0"),
     difference("rise_at_load_difference", "stated less recomputed (at load)", "stated_rise_at_load", "rise_at_load"),
     number("rise_at_load_tolerance", "tolerance (at load)", "difference", "0.00"),
+    {
+      ...words(
+        "values",
+        "stated and recomputed",
+        330,
+        "What is not reproduced, with both numbers: as the page Findings has it.",
+      ),
+      group: "Recomputed",
+    },
     { ...words("formula", "formula of the temperature", 420, "To paste into a cell."), group: "Recomputed" },
   ];
 }

@@ -31,7 +31,7 @@ const COUNTS: readonly (readonly [label: string, condition: string, name: string
 
 export function findingsSheet(heading: readonly string[], units: SheetUnits): FreeSheet {
   const shown =
-    '(ClaimList[verdict]="not reproduced")+(ClaimList[verdict]="cannot be reproduced")+(LEFT(ClaimList[consequence],13)="grade changed")';
+    '(ClaimList[verdict]="not reproduced")+(ClaimList[verdict]="cannot be reproduced")+(LEFT(ClaimList[consequence],13)="grade changed")+(ClaimList[method]<>"")*(ClaimList[method]<>"sound")';
   const given = (key: string): string => `IF(ClaimList[${key}]="","",ClaimList[${key}])`;
   const counts = COUNTS.flatMap(([label, condition, name], row): FreeCell[] => [
     at(row, 0, `=SUM((${condition})*1)`, "computed", { name, format: "0", align: "right" }),
@@ -67,12 +67,12 @@ export function findingsSheet(heading: readonly string[], units: SheetUnits): Fr
         "muted",
       ),
       ...notes.cells,
-      ...headers(ROWS, ["row", "item", "image", "number", "method", "grade", "consequence"]),
+      ...headers(ROWS, ["row", "item", "image", "what it states", "method", "grade", "consequence"]),
       spill(
         ROWS + 1,
         0,
         `=IF(SUM((${shown})*1)=0,{"","none","","","","",""},FILTER(HSTACK(SEQUENCE(ROWS(ClaimList[item])),${["item", "image"].map(given).join(",")},` +
-          `ClaimList[number],ClaimList[method],ClaimList[grade],ClaimList[consequence]),(${shown})>0))`,
+          `IF(ClaimList[values]="","reproduced",ClaimList[values]),ClaimList[method],ClaimList[grade],ClaimList[consequence]),(${shown})>0))`,
         7,
       ),
       at(0, 6, `=${ROWS + 2}+MAX(1,SUM((${shown})*1))`, "muted", { name: "audit_printed_rows", format: ";;;" }),

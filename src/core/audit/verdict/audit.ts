@@ -3,10 +3,10 @@ import { atLoadVerdict } from "./at-load.js";
 import type { Claim, QuantityStated } from "./claim.js";
 import { type Consequence, consequence } from "./consequence.js";
 import { type GradeVerdict, gradeVerdict, type Numbering } from "./grade.js";
-import { type Defect, defectsOf } from "./method.js";
+import { type Defect, defectsOf, isBeyondRange } from "./method.js";
 import { atLimit, isAirAlone, type NumberVerdict, temperatureVerdict } from "./number.js";
 import { recompute } from "./recompute.js";
-import { endsOf, riseOf, riseVerdict } from "./rise.js";
+import { endsOf, overOf, riseOf, riseVerdict } from "./rise.js";
 
 /** One value that a row states. */
 export interface StatedLine {
@@ -33,13 +33,20 @@ export interface RowAudit {
  * @param numbering which way the report counts its grades, where it says so
  */
 export function auditRow(claim: Claim, numbering: Numbering | undefined): RowAudit {
-  const isLimit = claim.readingIs !== undefined && claim.readingIs !== "exact";
-  const ends = endsOf(claim);
+  const isLimit = isBeyondRange(claim);
+  const over = overOf(claim);
+  const numeric: Claim = over === undefined ? claim : { ...claim, reference: over };
+  const ends = endsOf(numeric);
   const rise = riseOf(ends);
   const numbers: StatedLine[] = [];
   const add = (what: QuantityStated, stated: Claim["statedTemp"], verdict: () => NumberVerdict): void => {
     if (stated !== undefined)
-      numbers.push({ what, stated: stated.value, half: stated.half, number: isLimit ? atLimit : verdict() });
+      numbers.push({
+        what,
+        stated: stated.value,
+        half: stated.half,
+        number: isLimit && what !== "reference temperature" ? atLimit : verdict(),
+      });
   };
   const { statedTemp, statedReferenceTemp, statedRise, statedRiseAtLoad, statedGrade } = claim;
   // A report that gives neither reading nor setting states its temperatures, and no more can be said of them.
@@ -51,11 +58,14 @@ export function auditRow(claim: Claim, numbering: Numbering | undefined): RowAud
   add("reference temperature", claim.referenceApparent && statedReferenceTemp, () =>
     temperatureVerdict(statedReferenceTemp!, recompute(claim, claim.referenceApparent)),
   );
+  /** What the rise is over was found from its number where the report does not say it. */
+  const assumed = (verdict: NumberVerdict): NumberVerdict =>
+    claim.reference === undefined && over !== undefined ? { ...verdict, over } : verdict;
   /** Whether nothing speaks against what the report states before. */
   const holds = (): boolean => numbers.every(({ number }) => number?.kind === "reproduced");
-  add("rise", statedRise, () => riseVerdict(statedRise!, claim, ends, holds()));
+  add("rise", statedRise, () => assumed(riseVerdict(statedRise!, numeric, ends, holds())));
   const riseHolds = numbers.every(({ what, number }) => what !== "rise" || number?.kind === "reproduced");
-  add("rise at load", statedRiseAtLoad, () => atLoadVerdict(statedRiseAtLoad!, claim, ends, riseHolds));
+  add("rise at load", statedRiseAtLoad, () => assumed(atLoadVerdict(statedRiseAtLoad!, numeric, ends, riseHolds)));
   const isSure =
     isAirAlone(rise.missing) || rise.span === undefined || rise.span[1] - rise.span[0] <= rise.inputTolerance;
   const recomputed = isLimit || !isSure ? undefined : rise.value;
@@ -68,7 +78,7 @@ export function auditRow(claim: Claim, numbering: Numbering | undefined): RowAud
     lines: numbers,
     method: defectsOf(claim, verdicts),
     grade,
-    consequence: consequence(claim, recomputed, grade?.stated),
+    consequence: consequence(claim, recomputed, grade?.stated, Math.hypot(ends.hot.ofDigits, ends.reference.ofDigits)),
   };
 }
 
@@ -77,8 +87,7 @@ const FOLLOWS: ReadonlySet<GradeVerdict["kind"]> = new Set(["follows", "before r
 
 /** Whether anything that the row states is not what its inputs give, or does not follow. */
 export function isReproduced({ lines, grade }: RowAudit): boolean {
-  const right = (line: StatedLine): boolean =>
-    line.number === undefined || line.number.kind === "reproduced" || line.number.kind === "limit";
+  const right = (line: StatedLine): boolean => line.number === undefined || line.number.kind === "reproduced";
   return lines.every(right) && (grade === undefined || FOLLOWS.has(grade.kind));
 }
 

@@ -29,6 +29,8 @@ export interface Claim {
   /** Reading of what it is compared with, uncorrected. */
   readonly referenceApparent?: Printed;
   readonly readingIs?: "exact" | "at least" | "at most";
+  /** The report marks what it states as beyond the camera's range too. */
+  readonly isStatedAsBound?: boolean;
   readonly settings: Partial<Settings>;
   /** Of the air on the path, where its transmission is not given. */
   readonly distance?: number;
@@ -59,4 +61,6 @@ export interface Claim {
   readonly isThroughWindow: boolean;
   readonly image?: string;
   readonly day?: number;
+  /** Names that the row gives something for that could not be read: not stated would be wrong of them. */
+  readonly unread?: ReadonlySet<string>;
 }

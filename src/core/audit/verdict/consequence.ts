@@ -3,6 +3,7 @@ import { correct } from "../../correction/correct.js";
 import { GreybodyError } from "../../errors.js";
 import { cameraUncertainty } from "../../uncertainty/camera.js";
 import type { UncertainReading } from "../../uncertainty/inputs.js";
+import { coverageFactor } from "../../uncertainty/coverage.js";
 import { riseUncertainty } from "../../uncertainty/rise.js";
 import { RULES } from "../../../data/rules.js";
 import { grade as gradeOf } from "../../severity/grade.js";
@@ -27,13 +28,23 @@ export const KNOWN_LESS = 0.05;
 export const REFLECTED_HALF = 3;
 const COVERAGE = 0.95;
 
-/** @param stated the stated grade in our numbering, where the report states one */
-export function consequence(claim: Claim, rise: number | undefined, stated: number | undefined): Consequence {
+/**
+ * @param stated the stated grade in our numbering, where the report states one
+ * @param ofDigits what half a last digit of the readings moves the rise by [K]: of "about 60" far more than a camera's own
+ */
+export function consequence(
+  claim: Claim,
+  rise: number | undefined,
+  stated: number | undefined,
+  ofDigits: number,
+): Consequence {
   const { reference } = claim;
   const grade = rise === undefined || reference === undefined ? undefined : gradeFor(claim, rise, reference);
   if (rise === undefined || reference === undefined)
     return { kind: "not recomputed", rise, grade: undefined, expanded: undefined, edge: undefined };
-  const expanded = uncertaintyOf(claim, rise);
+  const measured = uncertaintyOf(claim, rise);
+  const rounded = Number.isFinite(ofDigits) ? (coverageFactor(COVERAGE, Infinity) * ofDigits) / Math.sqrt(3) : 0;
+  const expanded = measured === undefined ? undefined : Math.hypot(measured, rounded);
   const edge = grade === undefined || expanded === undefined ? undefined : edgeWithin(claim, rise, expanded);
   if (stated === undefined || grade === undefined) return { kind: "no grade", rise, grade, expanded, edge };
   const kind = edge !== undefined ? "undecided" : grade === stated ? "unchanged" : "changed";

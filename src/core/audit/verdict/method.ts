@@ -37,6 +37,11 @@ export function isMethod(slip: string): boolean {
   return METHODS.test(slip);
 }
 
+/** A reading at an end of the camera's range is no reading. */
+export function isBeyondRange({ readingIs }: Claim): boolean {
+  return readingIs !== undefined && readingIs !== "exact";
+}
+
 /** @param verdicts of the numbers that the row states */
 export function defectsOf(claim: Claim, verdicts: readonly NumberVerdict[]): Defect[] {
   const { settings, reference, load, view, statedTemp, statedRise, statedRiseAtLoad, statedGrade } = claim;
@@ -44,14 +49,15 @@ export function defectsOf(claim: Claim, verdicts: readonly NumberVerdict[]): Def
   const ofRise = statedRise !== undefined || statedRiseAtLoad !== undefined || graded;
   const corrects = statedTemp !== undefined && claim.apparent !== undefined;
   const { emissivity, reflected } = settings;
+  const isAbsent = (name: string, value: unknown): boolean => value === undefined && claim.unread?.has(name) !== true;
   // Where something missing may be the reason instead, a slip that would also give the number is no defect.
   const accused = verdicts.filter(({ kind }) => kind === "slips");
   const slipsOf = new Set(accused.flatMap(({ slips }) => slips.map(({ key }) => key)));
   const isScaled = verdicts.some(({ slips }) => slips.some(({ key }) => key.startsWith("difference-scaled")));
   const air = settings.airTemp ?? claim.surroundingAir?.value;
   const found: [Defect, boolean][] = [
-    ["no-reference", ofRise && reference === undefined],
-    ["no-load", (graded || statedRiseAtLoad !== undefined) && view === "direct" && load === undefined],
+    ["no-reference", ofRise && isAbsent("reference", reference)],
+    ["no-load", (graded || statedRiseAtLoad !== undefined) && view === "direct" && isAbsent("load", load)],
     ["too-little-load", statedRiseAtLoad !== undefined && isProjectedFromTooLittle(claim)],
     ["unequal-scaled", statedRiseAtLoad !== undefined && reference !== "ambient" && isUnequal(claim) && isScaled],
     // Of criteria that are not known here nobody can say which views they are for.
@@ -73,10 +79,10 @@ export function defectsOf(claim: Claim, verdicts: readonly NumberVerdict[]): Def
         Math.abs(reflected - air) <= ALIKE &&
         (emissivity ?? 1) < HIGH_EMISSIVITY + ALIKE,
     ],
-    ["window-left-out", claim.isThroughWindow && settings.windowTransmission === undefined],
-    ["no-emissivity", corrects && emissivity === undefined],
-    ["no-reflected", corrects && reflected === undefined && (emissivity ?? 0) < HIGH_EMISSIVITY],
-    ["limit-reading", claim.readingIs !== undefined && claim.readingIs !== "exact"],
+    ["window-left-out", claim.isThroughWindow && isAbsent("window_transmission", settings.windowTransmission)],
+    ["no-emissivity", corrects && isAbsent("emissivity", emissivity)],
+    ["no-reflected", corrects && isAbsent("reflected", reflected) && (emissivity ?? 0) < HIGH_EMISSIVITY],
+    ["limit-reading", isBeyondRange(claim) && claim.isStatedAsBound !== true],
   ];
   const known = found.filter(([, holds]) => holds).map(([defect]) => defect);
   const slip = [...slipsOf].some(isMethod);

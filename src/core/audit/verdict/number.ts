@@ -3,6 +3,7 @@ import { TEMPERATURE } from "../../limits.js";
 import { inRange } from "../../errors.js";
 import { AS_STATED, explain, type TemperatureSlipKey } from "../explain.js";
 import { type Explanation, judge, SLACK, TOLERANCE, type Judged } from "../judge.js";
+import type { ReferenceKind } from "../../../data/criteria.js";
 import type { Printed } from "./claim.js";
 import type { Missing, Recomputed, RecomputedTemperature } from "./recompute.js";
 
@@ -28,6 +29,8 @@ export interface NumberVerdict {
   readonly explanation?: Explanation<TemperatureSlipKey | typeof AS_STATED>;
   /** Reproduced from other numbers of the report as they are printed, and not from its readings. */
   readonly from?: "temperatures" | "rise";
+  /** Of a rise: what it is over, where the report does not say it and only its number does. */
+  readonly over?: ReferenceKind;
 }
 
 /** What a slip of a rise would give; undefined where the row has no room for it. */

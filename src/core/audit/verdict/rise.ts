@@ -1,4 +1,5 @@
 /** Rises of a report: over what they are said to be over, and brought to another load. */
+import type { ReferenceKind } from "../../../data/criteria.js";
 import type { Claim, Printed } from "./claim.js";
 import { SLACK } from "../judge.js";
 import { candidate, differenceVerdict, isAirAlone, type NumberVerdict } from "./number.js";
@@ -64,6 +65,23 @@ export function endsOf(claim: Claim): Ends {
     hotRead: apparent?.value,
     referenceRead: isOverAir ? surroundingAir?.value : referenceApparent?.value,
   };
+}
+
+/**
+ * What a rise is over. Where the report does not say it, a subtraction can be checked all the same: over what it is
+ * compared with, or over the air, whichever gives the number. A grade is never taken from that.
+ */
+export function overOf(claim: Claim): ReferenceKind | undefined {
+  const { reference, referenceApparent, statedReferenceTemp, surroundingAir, statedRise } = claim;
+  if (reference !== undefined || statedRise === undefined) return reference;
+  const kinds: ReferenceKind[] = [];
+  if ((referenceApparent ?? statedReferenceTemp) !== undefined) kinds.push("similar");
+  if (surroundingAir !== undefined) kinds.push("ambient");
+  const gives = (kind: ReferenceKind): boolean => {
+    const over = { ...claim, reference: kind };
+    return riseVerdict(statedRise, over, endsOf(over), true).kind === "reproduced";
+  };
+  return kinds.find(gives) ?? kinds[0];
 }
 
 /** The rise itself, without looking at what the report states. */
