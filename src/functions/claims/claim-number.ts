@@ -22,7 +22,7 @@ export interface NotWritten {
 const BEFORE: readonly (readonly [RegExp, "at least" | "at most" | "about"])[] = [
   [/^(?:>=?|≥|over |above |more than |at least )\s*/i, "at least"],
   [/^(?:<=?|≤|under |below |less than |at most )\s*/i, "at most"],
-  [/^(?:~|≈|±|about |approx\.? |approximately |circa |ca\.? |c\. )\s*/i, "about"],
+  [/^(?:~|≈|about |approx\.? |approximately |circa |ca\.? |c\. )\s*/i, "about"],
 ];
 
 const scaled = (scale: number, shift = 0): Unit => ({ label: "", shift, scale, back: 1 / scale });
@@ -65,14 +65,24 @@ export function unitWritten(quantity: Quantity, text: string): Unit | undefined 
 /** Digits with their marks, then whatever stands behind. A minus may be the mathematical one. */
 const NUMBER = /^([+-]?)\s*(\d[\d.,\u0020'’]*\d|\d|[.,]\d+)\s*(.*)$/su;
 
+/** Thousands parted by one mark: "1 250,5", "12'500". */
+const PARTED = /^\d{1,3}(?:([ '’])\d{3}(?:\1\d{3})*)(?:[.,]\d+)?$/u;
+/** Groups that may as well be numbers side by side: only one digit before a single group is plainly a thousand. */
+const SPACED = /^(?:\d{2,3} \d{3}|\d{1,3}(?: \d{3}){2,})$/;
+/** No number with its unit is longer; what is would only cost time. */
+const LONGEST = 80;
+
 interface Digits {
   readonly text: string;
 }
 
 /** Plain digits with a point, or why they cannot be told. */
 function plainDigits(written: string): Digits | NotWritten {
-  const text = written.replaceAll(/(?<=\d)[ '’](?=\d{3}(?!\d))/gu, "");
-  if (/[ '’]/u.test(text)) return { because: "more than one number" };
+  const isParted = /[ '’]/u.test(written);
+  if (isParted && !PARTED.test(written)) return { because: "more than one number" };
+  // "118 120 121" is what three phases carry sooner than millions.
+  if (SPACED.test(written)) return { because: "the space may part thousands or two numbers" };
+  const text = written.replaceAll(/[ '’]/gu, "");
   const points = text.split(".").length - 1;
   const commas = text.split(",").length - 1;
   if (commas === 0 && points <= 1) return { text };
@@ -109,16 +119,17 @@ export function writtenNumber(text: string, quantity: Quantity, units: Units): W
     .trim();
   const known = UNITS[quantity];
   if (known === undefined || !/\d/.test(rest)) return undefined;
+  if (rest.length > LONGEST) return { because: "too long for a number" };
   const before = BEFORE.find(([pattern]) => pattern.test(rest));
   if (before !== undefined) rest = rest.replace(before[0], "");
   const [, sign = "", written = "", behind = ""] = NUMBER.exec(rest) ?? [];
   if (written === "") return { because: "no number" };
   const digits = plainDigits(written.trim());
   if ("because" in digits) return digits;
-  const suffix = behind.trim();
-  const isPlus = suffix === "+";
+  const isPlus = /^\+|\+$/.test(behind.trim());
+  const suffix = behind.replaceAll("+", "").trim();
   const own = unitOf(quantity, units);
-  const unit = suffix === "" || isPlus ? own : unitWritten(quantity, suffix);
+  const unit = suffix === "" ? own : unitWritten(quantity, suffix);
   if (unit === undefined)
     return { because: /\d/.test(suffix) ? "more than one number" : `the unit "${suffix}" is not known here` };
   const kind = before?.[1] ?? (isPlus ? "at least" : undefined);

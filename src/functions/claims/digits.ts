@@ -9,19 +9,44 @@ const MOST_DROPPED = 0.35;
 
 const decimals = (text: string): number => /\.(\d*)/.exec(text)?.[1]?.length ?? 0;
 
-const COMMA = /^\s*[+\-−]?\d+,\d+\s*(?:[^\d,.\s].*)?$/u;
-/** Three digits behind a comma may be a group of thousands. */
-const DECIMAL_COMMA = /\d,(?:\d{1,2}|\d{4,})(?!\d)|\b0,\d/;
-const DECIMAL_POINT = /\d\.\d/;
+/** Which mark parts the decimals of a report, where its numbers tell: then the other one parts thousands. */
+export type DecimalMark = "," | ".";
 
-/** Whether a report writes its decimals with a comma: one that has a decimal point anywhere does not. */
-export function hasDecimalCommas(cells: readonly Cell[]): boolean {
-  const texts = cells.filter((cell) => typeof cell === "string" && /^[^\d]*\d/.test(cell)) as string[];
-  return texts.some((text) => DECIMAL_COMMA.test(text)) && !texts.some((text) => DECIMAL_POINT.test(text));
+const COMMA = /^\s*[+\-−]?\d+,\d+\s*(?:[^\d,.\s].*)?$/u;
+/** Three digits behind a mark may be a group of thousands, but not behind a 0. */
+const DECIMALS: Readonly<Record<DecimalMark, RegExp>> = {
+  ",": /\d,(?:\d{1,2}|\d{4,})(?!\d)|(?<![\d.,])0,\d/,
+  ".": /\d\.(?:\d{1,2}|\d{4,})(?!\d)|(?<![\d.,])0\.\d/,
+};
+const GROUPED: Readonly<Record<DecimalMark, RegExp>> = {
+  ",": /^([^\d]*)([1-9]\d{0,2}(?:,\d{3})+)(?![\d,])/,
+  ".": /^([^\d]*)([1-9]\d{0,2}(?:\.\d{3})+)(?![\d.])/,
+};
+/** No number with its unit is longer. */
+const LONGEST = 80;
+
+/** A report whose numbers have decimals behind both marks tells nothing. */
+export function decimalMark(cells: readonly Cell[]): DecimalMark | undefined {
+  const texts = cells.filter(
+    (cell): cell is string => typeof cell === "string" && cell.length <= LONGEST && /\d/.test(cell),
+  );
+  const marks = ([",", "."] as const).filter((mark) => texts.some((text) => DECIMALS[mark].test(text)));
+  return marks.length === 1 ? marks[0] : undefined;
 }
 
-export function withPoint(cell: Cell): Cell {
-  return typeof cell === "string" && COMMA.test(cell) ? cell.replace(",", ".") : cell;
+const ungrouped = (text: string, mark: DecimalMark): string =>
+  text.replace(GROUPED[mark], (_, before: string, digits: string) => before + digits.replaceAll(mark, ""));
+
+/** A number with a decimal point and no mark between its thousands. */
+export function withPoint(cell: Cell, mark: DecimalMark): Cell {
+  if (typeof cell !== "string" || cell.length > LONGEST) return cell;
+  const text = ungrouped(cell, mark === "," ? "." : ",");
+  return mark === "," && COMMA.test(text) ? text.replace(",", ".") : text;
+}
+
+/** Whether a number of a report would be another one without what the report's other numbers tell. */
+export function isGrouped(cell: Cell, mark: DecimalMark): boolean {
+  return typeof cell === "string" && cell.length <= LONGEST && GROUPED[mark === "," ? "." : ","].test(cell);
 }
 
 /** Cells as numbers where the column's digits tell all of them; as texts where a number has digits of its own. */
@@ -29,7 +54,7 @@ export function withDigits(cells: readonly Cell[]): Cell[] {
   const plain = cells.flatMap((cell) =>
     typeof cell === "string" && plainNumber(cell) !== undefined && !/e/i.test(cell) ? [cell.trim()] : [],
   );
-  const most = Math.max(0, ...plain.map(decimals));
+  const most = plain.reduce((so, text) => Math.max(so, decimals(text)), 0);
   const fewer = plain.filter((text) => decimals(text) < most).length;
   const printsZeros = most > 0 && plain.some((text) => /\.\d*0$/.test(text));
   const areDropped = !printsZeros && plain.length >= FEW && fewer <= MOST_DROPPED * plain.length;

@@ -2,7 +2,7 @@
 import { cellText } from "../check-names.js";
 import type { Cell, Grid } from "../contract.js";
 import { isUnitText } from "./header-tokens.js";
-import { mapHeaders } from "./map-headers.js";
+import { headerKey, mapHeaders } from "./map-headers.js";
 
 export interface ClientRow {
   /** From 1, as the sheet or the file counts. */
@@ -24,13 +24,18 @@ export interface ClientTable {
 /** Lines in which a table's headers are looked for. */
 const MOST_LINES = 60;
 
-/** Headers of a line; with the line above, whose groups stretch over the columns to their right. */
+/**
+ * Headers of a line; with the line above, whose groups stretch over the columns to their right. Where only the line above
+ * has a text of its own, its cell reaches down.
+ */
 function headersOf(line: readonly Cell[], above: readonly Cell[] | undefined): string[] {
   let group = "";
   return line.map((cell, c) => {
-    group = cellText(above?.[c]) || group;
+    const over = cellText(above?.[c]);
+    group = over || group;
     const own = cellText(cell);
-    return own === "" || above === undefined ? own : `${group} ${own}`.trim();
+    if (above === undefined) return own;
+    return own === "" ? over : `${group} ${own}`.trim();
   });
 }
 
@@ -38,12 +43,12 @@ function countKnown(headers: readonly string[], wanted: ReadonlySet<string>): nu
   const columns = headers.map((header) => ({ header, unit: undefined, cells: [], told: undefined }));
   return mapHeaders(columns).filter(
     ({ header, column, why = "" }) =>
-      column !== undefined || wanted.has(header.trim().toLowerCase()) || why.startsWith("doubtful"),
+      column !== undefined || wanted.has(headerKey(header)) || why.startsWith("doubtful"),
   ).length;
 }
 
 /**
- * @param wanted headers that were named, in lower case
+ * @param wanted headers that were named, by headerKey
  * @returns undefined where no line holds a header that is known
  */
 export function findTable(grid: Grid, wanted: ReadonlySet<string>): ClientTable | undefined {
@@ -64,7 +69,9 @@ export function findTable(grid: Grid, wanted: ReadonlySet<string>): ClientTable 
   const rows = grid
     .map((cells, at) => ({ line: at + 1, cells }))
     .slice(line + (hasUnits ? 2 : 1))
-    .filter(({ cells }) => cells.some((cell) => cellText(cell) !== ""));
+    .filter(({ cells }) => cells.some((cell) => cellText(cell) !== ""))
+    // A table of several pages has its headers on each.
+    .filter(({ cells }) => !isRepeated(cells, grid[line] ?? []));
   return {
     headers,
     units: headers.map((_, c) => (hasUnits ? cellText(below[c]) || undefined : undefined)),
@@ -72,4 +79,9 @@ export function findTable(grid: Grid, wanted: ReadonlySet<string>): ClientTable 
     rows,
     known,
   };
+}
+
+function isRepeated(cells: readonly Cell[], headers: readonly Cell[]): boolean {
+  const texts = headers.map(cellText);
+  return texts.every((text, c) => text === cellText(cells[c])) && texts.some((text) => text !== "");
 }

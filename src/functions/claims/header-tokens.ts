@@ -105,7 +105,7 @@ export function readHeader(header: string): ReadHeader {
     .replaceAll(/(?<=\p{Ll})(?=\p{Lu})/gu, " ")
     .toLowerCase()
     .split(/[^\p{L}\p{N}]+/u)
-    .flatMap((word) => (SPELLINGS[word] ?? word).split(" "))
+    .flatMap((word) => (Object.hasOwn(SPELLINGS, word) ? SPELLINGS[word]! : word).split(" "))
     .filter((word) => word !== "" && !NEUTRAL.has(word));
   return { words: new Set(words), ...(unit === undefined ? {} : { unit }) };
 }

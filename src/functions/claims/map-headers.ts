@@ -7,7 +7,7 @@ import { plainNumber } from "../numbers.js";
 import { unitWritten, writtenNumber } from "./claim-number.js";
 import { choiceMeant } from "./claim-words.js";
 import { readHeader } from "./header-tokens.js";
-import { PHRASES } from "./header-words.js";
+import { type Phrase, PHRASES } from "./header-words.js";
 
 export interface MappedHeader {
   /** As the client has it. */
@@ -24,6 +24,12 @@ export interface MappedHeader {
   /** Why it is not taken. */
   readonly why?: string;
 }
+
+/** A header that was taken for a column. */
+export type Taken = MappedHeader & { readonly column: string };
+
+/** Headers are told apart without case and without how their lines are broken. */
+export const headerKey = (header: string): string => header.trim().replaceAll(/\s+/g, " ").toLowerCase();
 
 export interface Told {
   /** Ours, or undefined for none. */
@@ -43,6 +49,13 @@ const SAYS_WHAT = new Set(
   "temp delta rise difference reading ambient air reflected background apparent raw indicated uncorrected".split(" "),
 );
 
+/** A longer text is no header, and would only cost time. */
+const LONGEST = 200;
+/** Of the words of a header that is like a phrase. */
+const LEAST_ALIKE = 0.5;
+/** Of headers that may all be one column. */
+const MOST_NAMED = 4;
+
 const specOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === name);
 
 function unitFits(name: string, unit: string): boolean {
@@ -57,12 +70,13 @@ function cellsFit(name: string, cells: readonly Cell[]): boolean {
   if (known.length === 0) return true;
   const fitting = known.filter((cell) => {
     const text = cellText(cell);
-    const isNumber = plainNumber(text) !== undefined;
+    const bare = quantity === "current" ? text.replace(/%$/, "").trim() : text;
+    const isNumber = plainNumber(bare) !== undefined;
     if (name === "stated_grade") return /\d/.test(text);
     if (choices !== undefined)
       return choices.some((one) => one.toLowerCase() === text.toLowerCase()) || choiceMeant(name, text) !== undefined;
     if (quantity === "text" || quantity === "date") return quantity === "date" || !isNumber || NAMES_A_ROW.has(name);
-    const written = isNumber ? undefined : writtenNumber(text, quantity, "C");
+    const written = isNumber ? undefined : writtenNumber(bare, quantity, "C");
     return isNumber || (written !== undefined && !("because" in written));
   });
   return fitting.length >= MOSTLY * known.length;
@@ -74,14 +88,17 @@ interface Candidate {
   readonly isOurs: boolean;
 }
 
-const sameWords = (words: ReadonlySet<string>, phrase: readonly string[]): boolean =>
-  words.size === new Set(phrase).size && phrase.every((word) => words.has(word));
+const keyOf = (words: Iterable<string>): string => [...new Set(words)].sort().join(" ");
+const BY_WORDS = new Map<string, Phrase[]>();
+for (const phrase of PHRASES) BY_WORDS.set(keyOf(phrase.words), [...(BY_WORDS.get(keyOf(phrase.words)) ?? []), phrase]);
+const KNOWN_WORDS = new Set(PHRASES.flatMap(({ words }) => words));
 
 function candidate(header: string, words: ReadonlySet<string>): Candidate | undefined {
   // "Reference load" is no name of ours, though reference_load is one.
-  const own = AUDIT_COLUMNS.find(({ name }) => name === plainName(header) && header.trim().startsWith(name));
+  const plain = plainName(header);
+  const own = AUDIT_COLUMNS.find(({ name }) => name === plain && header.trim().startsWith(name));
   if (own !== undefined) return { names: [own.name], isOurs: true };
-  const [first, ...rest] = PHRASES.filter((phrase) => sameWords(words, phrase.words));
+  const [first, ...rest] = BY_WORDS.get(keyOf(words)) ?? [];
   if (first === undefined) return undefined;
   const names = [...new Set([first, ...rest].flatMap((phrase) => phrase.names))];
   return { names, isOurs: false, ...(first.over === undefined ? {} : { over: first.over }) };
@@ -89,12 +106,14 @@ function candidate(header: string, words: ReadonlySet<string>): Candidate | unde
 
 /** Ours that share a word with the header, the most alike first. */
 function alike(words: ReadonlySet<string>): string[] {
+  const shared = [...words].filter((word) => KNOWN_WORDS.has(word)).length;
+  if (shared < words.size * LEAST_ALIKE) return [];
   const scored = PHRASES.map(({ words: phrase, names }) => ({
     names,
     score: phrase.filter((word) => words.has(word)).length / Math.max(words.size, phrase.length),
   }));
   const best = Math.max(0, ...scored.map(({ score }) => score));
-  if (best < 0.5) return [];
+  if (best < LEAST_ALIKE) return [];
   return [...new Set(scored.filter(({ score }) => score === best).flatMap(({ names }) => names))]
     .filter((name) => name !== "none")
     .slice(0, 3);
@@ -118,6 +137,8 @@ function withTemperature(words: ReadonlySet<string>, unit: string | undefined): 
 }
 
 function mapOne({ header, unit: below, cells, told }: Column, at: number): MappedHeader {
+  if (told === undefined && (header === "" || header.length > LONGEST))
+    return { header, at, why: header === "" ? "nothing of ours" : "too long for a header" };
   const { words, unit: own } = readHeader(header);
   const unit = own ?? below;
   const base = { header, at, ...(unit === undefined ? {} : { unit }) };
@@ -157,20 +178,41 @@ function mapOne({ header, unit: below, cells, told }: Column, at: number): Mappe
  */
 export function mapHeaders(columns: readonly Column[]): MappedHeader[] {
   const mapped = columns.map(mapOne);
+  const byColumn = new Map<string, MappedHeader[]>();
+  for (const one of mapped) {
+    if (one.column === undefined) continue;
+    const same = byColumn.get(one.column);
+    if (same === undefined) byColumn.set(one.column, [one]);
+    else same.push(one);
+  }
+  const decided = new Map<string, Decision>();
   return mapped.map((one, at) => {
-    const { column } = one;
+    const { column, over = "" } = one;
     if (column === undefined || one.how === "as told") return one;
-    const same = mapped.filter((other) => other.column === column && other.over === one.over);
-    const told = mapped.find((other) => other.column === column && other.how === "as told");
-    const ours = same.find(({ how }) => how === "our name");
-    if (told !== undefined && (told.over === one.over || told.over === undefined || one.over === undefined))
-      return notTaken(one, `${column} is "${told.header}", as told`);
-    if (same.length === 1 || one === ours) return one;
-    if (ours !== undefined) return notTaken(one, `${column} is "${ours.header}"`);
-    if (!NAMES_A_ROW.has(column))
-      return notTaken(one, `doubtful: ${same.map(({ header }) => `"${header}"`).join(" and ")} may be ${column}`);
-    return same[0]?.at === at ? one : notTaken(one, `${column} is "${same[0]!.header}"`);
+    const all = byColumn.get(column) ?? [];
+    const key = `${column}:${over}`;
+    const decision = decided.get(key) ?? decisionOf(column, all, one.over);
+    decided.set(key, decision);
+    return at === decision.takes ? one : notTaken(one, decision.why);
   });
+}
+
+/** Which one of the headers that may be a column is taken, if any, and why the others are not. */
+interface Decision {
+  readonly takes: number | undefined;
+  readonly why: string;
+}
+
+function decisionOf(column: string, all: readonly MappedHeader[], over: MappedHeader["over"]): Decision {
+  const told = all.find((one) => one.how === "as told" && (one.over === over || !one.over || !over));
+  if (told !== undefined) return { takes: undefined, why: `${column} is "${told.header}", as told` };
+  const same = all.filter((one) => one.over === over);
+  const ours = same.find(({ how }) => how === "our name");
+  const first = ours ?? (same.length === 1 || NAMES_A_ROW.has(column) ? same[0] : undefined);
+  if (first !== undefined) return { takes: first.at, why: `${column} is "${first.header}"` };
+  const named = same.slice(0, MOST_NAMED).map(({ header }) => `"${header}"`);
+  const more = same.length > named.length ? [`${same.length - named.length} more`] : [];
+  return { takes: undefined, why: `doubtful: ${[...named, ...more].join(" and ")} may be ${column}` };
 }
 
 function notTaken({ header, at, unit }: MappedHeader, why: string): MappedHeader {

@@ -1,14 +1,16 @@
 /** A client's table in our columns, as AUDIT reads it: what was found, what was added, which row is whose. */
 import type { Cell } from "../contract.js";
 import { AUDIT_COLUMNS } from "../audit-columns.js";
+import { decimalsByColumn } from "../audit-read.js";
 import { cellText } from "../check-names.js";
 import { plainNumber } from "../numbers.js";
 import { unitOf, type Units } from "../units.js";
 import { unitWritten } from "./claim-number.js";
 import { withDays } from "./dates.js";
-import { hasDecimalCommas, withDigits, withPoint } from "./digits.js";
+import { decimalMark, isGrouped, withDigits, withPoint } from "./digits.js";
 import type { ClientTable } from "./find-table.js";
-import { mapHeaders, type MappedHeader, type Told } from "./map-headers.js";
+import { headerKey, mapHeaders, type MappedHeader, type Taken, type Told } from "./map-headers.js";
+import { addFullLoad, isPercent, withoutPercent } from "./per-cent.js";
 
 export interface PreparedReport {
   readonly mapping: readonly MappedHeader[];
@@ -25,7 +27,7 @@ export interface PreparedReport {
 }
 
 export interface PrepareOptions {
-  /** By the client's header in lower case. */
+  /** By headerKey of the client's header. */
   readonly told: ReadonlyMap<string, Told>;
   readonly units?: Units;
   /** Every cell is a text, as in a CSV file: the texts tell the digits. */
@@ -34,8 +36,9 @@ export interface PrepareOptions {
 
 /** What belongs to one of a row's rises alone; its temperatures are what both are worked out from. */
 const STATED_ONCE = new Set(["stated_rise_at_load", "stated_grade"]);
-const FULL_LOAD = 100;
 const DIGITS = 12;
+/** No number with its unit is longer. */
+const LONGEST = 80;
 const quantityOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === name)?.quantity ?? "text";
 const isNumeric = (name: string): boolean => !["text", "date", "band"].includes(quantityOf(name));
 const isDegrees = (name: string): boolean => ["temperature", "difference"].includes(quantityOf(name));
@@ -45,17 +48,21 @@ export function prepareReport(table: ClientTable, options: PrepareOptions): Prep
     header,
     unit: table.units[at],
     cells: table.rows.slice(0, 200).map(({ cells }) => cells[at] ?? null),
-    told: options.told.get(header.trim().toLowerCase()),
+    told: options.told.get(headerKey(header)),
   }));
   const mapping = mapHeaders(columns).filter(({ header }) => header !== "");
-  const taken = mapping.filter((one): one is MappedHeader & { column: string } => one.column !== undefined);
+  const taken = mapping.filter((one): one is Taken => one.column !== undefined);
   const { units, unitsFrom } = unitsOf(taken, table, options.units);
   const added: string[] = [];
-  const isComma = hasDecimalCommas(
-    taken.flatMap(({ at, column }) => (isNumeric(column) ? table.rows.map(({ cells }) => cells[at] ?? null) : [])),
+  const numbers = taken.flatMap(({ at, column }) =>
+    isNumeric(column) ? table.rows.map(({ cells }) => cells[at] ?? null) : [],
   );
-  if (isComma) added.push("decimal commas read as points");
-  const cellsOf = ({ at, column, unit }: MappedHeader & { column: string }): Cell[] => {
+  const mark = decimalMark(numbers);
+  if (mark === ",") added.push("decimal commas read as points");
+  if (mark !== undefined && numbers.some((cell) => isGrouped(cell, mark)))
+    added.push(`thousands parted by ${mark === "," ? "points" : "commas"}, as the other numbers tell`);
+  const cellsOf = (one: Taken): Cell[] => {
+    const { at, column, unit } = one;
     const own = table.rows.map(({ cells }) => cleaned(cells[at] ?? null));
     if (quantityOf(column) === "date") {
       const { cells, told } = withDays(own);
@@ -63,13 +70,14 @@ export function prepareReport(table: ClientTable, options: PrepareOptions): Prep
       return [...cells];
     }
     if (!isNumeric(column)) return own;
-    const points = isComma ? own.map(withPoint) : own;
-    return withUnit(options.isText ? withDigits(points) : points, column, unit, units);
+    const points = mark === undefined ? own : own.map((cell) => withPoint(cell, mark));
+    const bare = quantityOf(column) === "current" && isPercent(one, table.rows) ? withoutPercent(points) : points;
+    return withUnit(options.isText ? withDigits(bare) : bare, column, unit, units);
   };
   const rises = taken.filter(({ column }) => column === "stated_rise");
   const others = taken.filter(({ column }) => column !== "stated_rise");
   const values = new Map(others.map((one) => [one.column, cellsOf(one)]));
-  addFullLoad(values, others, added);
+  addFullLoad(values, others, table.rows, added);
   const stated = rises.map(({ over, ...one }) => ({ over, cells: cellsOf(one) }));
   for (const { header, over } of rises)
     if (over !== undefined) added.push(`reference ${over} where the row has none, since "${header}" says so`);
@@ -105,38 +113,25 @@ function cleaned(cell: Cell): Cell {
   return typeof cell === "number" ? Number(cell.toPrecision(DIGITS)) : typeof cell === "boolean" ? String(cell) : cell;
 }
 
-/** A load in per cent is of the load that counts as full. */
-function addFullLoad(
-  values: Map<string, Cell[]>,
-  others: readonly (MappedHeader & { column: string })[],
-  added: string[],
-): void {
-  const load = others.find(({ column }) => column === "load");
-  if (load?.unit === undefined || !/^(?:%|pct)$/i.test(load.unit) || values.has("reference_load")) return;
-  values.set(
-    "reference_load",
-    (values.get("load") ?? []).map((cell) => (cellText(cell) === "" ? null : FULL_LOAD)),
-  );
-  added.push(`reference_load ${FULL_LOAD}, since "${load.header}" is in per cent`);
-}
-
 function unitsOf(
-  taken: readonly (MappedHeader & { column: string })[],
+  taken: readonly Taken[],
   table: ClientTable,
   told: Units | undefined,
 ): { units: Units; unitsFrom: string } {
   if (told !== undefined) return { units: told, unitsFrom: "as told" };
   const votes = taken
     .filter(({ column }) => isDegrees(column))
-    .flatMap(({ unit, at }) => [
-      unit ?? "",
-      ...table.rows.map(({ cells }) => /[\d+]\s*([^\d]+)$/.exec(cellText(cells[at]))?.[1] ?? ""),
-    ])
+    .flatMap(({ unit, at }) => [unit ?? "", ...table.rows.map(({ cells }) => behindNumber(cellText(cells[at])))])
     .map((text) => text.trim());
   const fahrenheit = votes.filter((text) => /^(?:[°º˚]|deg\.?)?\s*f|^℉/i.test(text)).length;
   const celsius = votes.filter((text) => /^(?:[°º˚]|deg\.?)?\s*c|^℃/i.test(text)).length;
   if (fahrenheit > celsius) return { units: "F", unitsFrom: "from the report's units" };
   return { units: "C", unitsFrom: celsius > 0 ? "from the report's units" : "taken, since no unit is named" };
+}
+
+/** What stands behind a number; in a text too long to be one nothing does. */
+function behindNumber(text: string): string {
+  return text.length > LONGEST ? "" : (/\d\s*\+?\s*([^\d\s+][^\d]*)$/.exec(text)?.[1] ?? "");
 }
 
 /** Cells of another unit than the sheet's have it written behind them, so that they are read by it. */
@@ -145,12 +140,16 @@ function withUnit(cells: readonly Cell[], name: string, unit: string | undefined
   const written = unit === undefined ? undefined : unitWritten(quantity, unit);
   const own = unitOf(quantity, units);
   if (written === undefined || (written.scale === own.scale && written.shift === own.shift)) return [...cells];
-  const decimals = Math.max(
-    0,
-    ...cells.map((cell) => (typeof cell === "number" ? (/\.(\d+)$/.exec(String(cell))?.[1]?.length ?? 0) : 0)),
+  // Digits that a formula left in one cell are not what the others are printed to.
+  const [printed = 0] = decimalsByColumn(
+    cells.map((cell) => [cell]),
+    1,
   );
   return cells.map((cell) => {
-    if (typeof cell === "number") return `${cell.toFixed(decimals)} ${unit ?? ""}`;
+    if (typeof cell === "number") {
+      const decimals = /\.(\d+)$/.exec(String(cell))?.[1]?.length ?? 0;
+      return `${cell.toFixed(Math.max(decimals, printed))} ${unit ?? ""}`;
+    }
     if (typeof cell !== "string" || cell.trim() === "") return cell;
     const isBare = plainNumber(cell) !== undefined || /\d\s*\+?$/.test(cell.trim());
     return isBare ? `${cell.trim()} ${unit ?? ""}` : cell;

@@ -20,6 +20,9 @@ export interface Understood {
 
 const DIGITS = 7;
 
+/** Only what the camera read, or what was made of it, can lie beyond its range: an air "<20" is no value. */
+const canBeBeyond = (name: string): boolean => /^(?:apparent|reference_apparent|stated_.*)$/.test(name);
+
 export function understood(
   columns: readonly (CheckColumn | undefined)[],
   cells: readonly Cell[],
@@ -49,6 +52,10 @@ export function understood(
       continue;
     }
     const { value, half, bound, isAbout } = written;
+    if (bound !== undefined && !canBeBeyond(name)) {
+      because.set(c, `"${bound}" is no value`);
+      continue;
+    }
     read[c] = value;
     halves.set(c, half);
     if (bound !== undefined) bounds.add(bound);
