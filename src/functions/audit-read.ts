@@ -23,6 +23,8 @@ export interface ReadClaim {
   readonly unread: readonly string[];
   /** Texts that were read as numbers or choices, and as which. */
   readonly understood: readonly string[];
+  /** What the row states and could not be read, so that nobody can say it is reproduced. */
+  readonly statedUnread: readonly string[];
   readonly isEmpty: boolean;
 }
 
@@ -78,7 +80,7 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
   const { columns, decimals, units, job, band } = reading;
   const { cells, halves, bound, told, because } = understood(columns, typed, units);
   const { named, findings, isEmpty } = readNamed(columns, cells, units, number);
-  const unread = findings.map(({ column, values = {} }) => {
+  const unread: string[] = findings.map(({ column, values = {} }) => {
     const why = because.get(columns.findIndex((one) => one?.name === column));
     return `${column} "${String(values.typed ?? "")}"${why === undefined ? "" : `: ${why}`}`;
   });
@@ -150,7 +152,9 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
     ...given("image", named.text("image")),
     ...given("day", named.raw("date")),
   };
-  return { claim, unread, understood: told, isEmpty };
+  // "n/a" states nothing, what holds a digit does.
+  const statedUnread = unread.filter((one) => /^stated_\w+ .*\d/su.test(one));
+  return { claim, unread, understood: told, statedUnread, isEmpty };
 }
 
 function given<Key extends string, Value>(key: Key, value: Value | undefined): Partial<Record<Key, Value>> {

@@ -83,10 +83,10 @@ export function auditReport(headers: readonly Cell[], rows: Grid, job: Grid, uni
 }
 
 function auditedRow(read: ReadClaim, numbering: Numbering | undefined): AuditedRow {
-  const { claim, unread, understood, isEmpty } = read;
+  const { claim, unread, understood, statedUnread, isEmpty } = read;
   if (isEmpty) return { row: claim.row, audit: undefined, unread, understood, isReproduced: true };
   const audit = auditRow(claim, numbering);
-  return { row: claim.row, audit, unread, understood, isReproduced: isReproduced(audit) };
+  return { row: claim.row, audit, unread, understood, isReproduced: statedUnread.length === 0 && isReproduced(audit) };
 }
 
 function readAuditJob(job: Grid, units: Units): { named: Named; band: Band; notRead: string[] } {

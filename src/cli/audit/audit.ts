@@ -6,7 +6,7 @@ import { REFERENCE_KINDS } from "../../core/severity/criteria.js";
 import { AUDIT_COLUMNS, AUDIT_JOB_LINES } from "../../functions/audit-columns.js";
 import { auditReport } from "../../functions/audit-report.js";
 import type { ClientTable } from "../../functions/claims/find-table.js";
-import type { Told } from "../../functions/claims/map-headers.js";
+import { headerKey, type MappedHeader, type Told } from "../../functions/claims/map-headers.js";
 import { prepareReport } from "../../functions/claims/prepare.js";
 import { cellText } from "../../functions/check-names.js";
 import { dayOf } from "../../functions/days.js";
@@ -51,14 +51,17 @@ export async function audit(file: string, options: AuditOptions, specs: readonly
     isText: client.isText,
     ...(own === undefined ? {} : { units: own }),
   });
+  requireOnce(prepared.mapping);
   const { names, rows } = prepared;
   if (!names.some((name) => name.startsWith("stated_"))) {
     const headers = prepared.mapping.map(({ header }) => `"${header}"`).join(", ");
     throw new UsageError(
-      `${file}: none of ${headers} was found to be what a report states: name it, such as --map "Client header=stated_temp".`,
+      printable(
+        `${file}: none of ${headers} was found to be what a report states: name it, such as --map "Client header=stated_temp".`,
+      ),
     );
   }
-  if (rows.length === 0) throw new UsageError(`${file}: no row stands below its headers.`);
+  if (rows.length === 0) throw new UsageError(printable(`${file}: no row stands below its headers.`));
   const lines = [...client.job.filter(([name]) => !job.some(([own]) => own === name)), ...job];
   const report = auditReport(names, rows, lines, prepared.units);
   const audited: Audited = {
@@ -138,7 +141,7 @@ function toldMapping(texts: readonly string[]): Map<string, Told> {
     const kind = REFERENCE_KINDS.find((one) => one === over);
     if (over !== undefined && (name !== "stated_rise" || kind === undefined))
       throw new UsageError(`--map "${text}": only stated_rise says what it is over, as in stated_rise:ambient.`);
-    told.set(header.toLowerCase(), { column: known?.name, ...(kind === undefined ? {} : { over: kind }) });
+    told.set(headerKey(header), { column: known?.name, ...(kind === undefined ? {} : { over: kind }) });
   }
   return told;
 }
@@ -168,9 +171,25 @@ function toldJob(texts: readonly string[]): Grid {
 }
 
 function requireHeaders(told: ReadonlyMap<string, Told>, { headers }: ClientTable): void {
-  const known = new Set(headers.map((one) => cellText(one).toLowerCase()));
+  const known = new Set(headers.map((one) => headerKey(cellText(one))));
   const absent = [...told.keys()].find((header) => !known.has(header));
   if (absent === undefined) return;
   const list = headers.filter((one) => one !== "").map((one) => `"${one}"`);
-  throw new UsageError(`--map "${absent}=…": the report has no such header, only ${list.join(", ")}.`);
+  throw new UsageError(printable(`--map "${absent}=…": the report has no such header, only ${list.join(", ")}.`));
+}
+
+/** What is told goes into a column of ours once: a second one would silently take the place of the first. */
+function requireOnce(mapping: readonly MappedHeader[]): void {
+  const seen = new Map<string, string>();
+  for (const { header, column, over = "", how } of mapping) {
+    if (column === undefined || how !== "as told") continue;
+    const first = seen.get(`${column}:${over}`);
+    if (first !== undefined)
+      throw new UsageError(
+        printable(
+          `--map: both "${first}" and "${header}" would be ${column}: name one alone, by a header that no other column has.`,
+        ),
+      );
+    seen.set(`${column}:${over}`, header);
+  }
 }

@@ -27,6 +27,7 @@ const MOST_CELLS = 2_000_000;
 const DELIMITERS = [",", ";", "\t", "|"];
 /** Lines by which the delimiter is told. */
 const FIRST = 50;
+const MOST_OF_HEAD = 1 << 20;
 
 /** @throws FileRefused */
 export function readReport(bytes: Uint8Array, wanted: ReadonlySet<string>, sheet: string | undefined): ClientReport {
@@ -81,9 +82,24 @@ function fromText(bytes: Uint8Array, wanted: ReadonlySet<string>, sheet: string 
   if (sheet !== undefined) throw new FileRefused("It is no workbook, so it has no sheet: leave --sheet out.");
   const text = decoded(bytes);
   if (text.includes("\u0000")) throw new FileRefused("It is neither a workbook (.xlsx) nor a table as text (.csv).");
-  const table = findTable(fields(text, delimiterOf(text)), wanted);
+  const records = fields(text, delimiterOf(text, wanted));
+  const table = findTable(records, wanted);
   if (table === undefined) throw new FileRefused(noTable("line"));
-  return { table, others: [], job: [], isText: true };
+  const lineOf = linesOf(records);
+  const rows = table.rows.map((row) => ({ ...row, line: lineOf(row.line) }));
+  const counted = { ...table, headerLine: lineOf(table.headerLine), rows };
+  return { table: counted, others: [], job: [], isText: true };
+}
+
+/** Lines of the file, in which a quoted field may hold several, for the records counted from 1. */
+function linesOf(records: readonly (readonly string[])[]): (record: number) => number {
+  let line = 1;
+  const starts = records.map((fields) => {
+    const start = line;
+    line += 1 + fields.reduce((sum, field) => sum + (field.match(/\r\n|\r|\n/g)?.length ?? 0), 0);
+    return start;
+  });
+  return (record) => starts[record - 1] ?? record;
 }
 
 const noTable = (where: string): string =>
@@ -114,17 +130,23 @@ function fields(text: string, delimiter: string, to?: number): string[][] {
   }
 }
 
-/** The one that parts most lines into the most fields alike. */
-function delimiterOf(text: string): string {
-  const head = text.split(/\r?\n/).slice(0, FIRST).join("\n");
+/** The one by which most headers are known; of several, the one that parts most lines into the most fields alike. */
+function delimiterOf(text: string, wanted: ReadonlySet<string>): string {
+  const head = text
+    .slice(0, MOST_OF_HEAD)
+    .split(/\r\n|\r|\n/, FIRST)
+    .join("\n");
   const scored = DELIMITERS.map((delimiter) => {
     const counts = new Map<number, number>();
-    for (const line of lenient(head, delimiter)) counts.set(line.length, (counts.get(line.length) ?? 0) + 1);
+    const records = lenient(head, delimiter);
+    for (const { length } of records) counts.set(length, (counts.get(length) ?? 0) + 1);
     counts.delete(1);
     const [columns, lines] = [...counts].sort((a, b) => b[1] - a[1] || b[0] - a[0])[0] ?? [0, 0];
-    return { delimiter, score: columns * lines };
+    return { delimiter, known: findTable(records, wanted)?.known ?? 0, score: columns * lines };
   });
-  return scored.reduce((best, one) => (one.score > best.score ? one : best)).delimiter;
+  const isBetter = (one: (typeof scored)[number], best: (typeof scored)[number]): boolean =>
+    one.known > best.known || (one.known === best.known && one.score > best.score);
+  return scored.reduce((best, one) => (isBetter(one, best) ? one : best)).delimiter;
 }
 
 function lenient(text: string, delimiter: string): string[][] {

@@ -1,4 +1,5 @@
 /** Findings as JSON and CSV. */
+import { printable } from "../recalc-text.js";
 import type { AuditRecord, Findings } from "./records.js";
 import type { Audited } from "./text.js";
 
@@ -50,8 +51,10 @@ const DECIMALS = 3;
 
 /** What a sheet would take for a formula has an apostrophe before it, as OWASP's page on CSV injection advises. */
 function asText(text: string): string {
-  const safe = /^\s*[=+\-@\t\r＝＋－＠]/u.test(text) ? `'${text}` : text;
-  return /[",\r\n']/.test(safe) || safe !== safe.trim() ? `"${safe.replaceAll('"', '""')}"` : safe;
+  // A sheet of another region may part fields at other marks than commas.
+  const inner = printable(text).replaceAll(/([;|]["'\s]*)(?=[=+\-@＝＋－＠])/gu, "$1'");
+  const safe = /^\s*[=+\-@＝＋－＠]/u.test(inner) ? `'${inner}` : inner;
+  return /[",']/.test(safe) || safe !== safe.trim() ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
 function field(value: AuditRecord[(typeof COLUMNS)[number]]): string {

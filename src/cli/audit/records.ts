@@ -4,7 +4,7 @@ import type { ClientTable } from "../../functions/claims/find-table.js";
 import type { PreparedReport } from "../../functions/claims/prepare.js";
 import { type AuditedReport } from "../../functions/audit-report.js";
 import { auditLines } from "../../functions/audit-shown.js";
-import { findingWords } from "../../functions/audit-words.js";
+import { findingWords } from "../../functions/audit-finding-words.js";
 import { cellText } from "../../functions/check-names.js";
 import type { Cell } from "../../functions/contract.js";
 
@@ -70,7 +70,10 @@ export function recordsOf(
     const isSecond = sources[r - 1] === source;
     const all = byRow.get(audited.row) ?? [];
     const own = isSecond ? all.filter((line) => !cellText(line[at("what")]).endsWith("temperature")) : all;
-    if (own.length === 0) return [{ ...base, ...NOTHING }];
+    if (own.length === 0) {
+      const notRead = statedUnread(base);
+      return [{ ...base, ...NOTHING, ...(notRead.length > 0 && { what: NOT_READ, number: NOT_READ }) }];
+    }
     return own.map((line) => {
       const text = (name: string): string => cellText(line[at(name)]);
       const number = (name: string): number | null => numberOf(line[at(name)]);
@@ -92,6 +95,13 @@ export function recordsOf(
     });
   });
 }
+
+/** What a row states and nobody can hold against anything. */
+export function statedUnread({ reproduced, unread }: Pick<AuditRecord, "reproduced" | "unread">): string[] {
+  return reproduced ? [] : unread.filter((one) => one.startsWith("stated_"));
+}
+
+const NOT_READ = "not read";
 
 const NOTHING = {
   what: "nothing stated",

@@ -6,7 +6,7 @@ import { unitFor } from "../../functions/audit-words.js";
 import { readable, type Units } from "../../functions/units.js";
 import { QUANTITIES } from "../../core/audit/verdict/claim.js";
 import { printable } from "../recalc-text.js";
-import type { AuditRecord, Findings } from "./records.js";
+import { type AuditRecord, type Findings, statedUnread } from "./records.js";
 
 export interface Audited {
   readonly file: string;
@@ -23,7 +23,7 @@ const count = (number: number, word: string): string => `${number} ${word}${numb
 
 /** Each header with what it was taken for, or why it was not. */
 export function mappingLines({ mapping }: PreparedReport): string[] {
-  const width = Math.min(44, Math.max(0, ...mapping.map(({ header }) => oneLine(header).length + 2)));
+  const width = mapping.reduce((so, { header }) => Math.min(44, Math.max(so, oneLine(header).length + 2)), 0);
   const ours = mapping.filter(({ how }) => how === "our name");
   const lines = mapping
     .filter((one) => !ours.includes(one))
@@ -45,7 +45,14 @@ function advice(header: string, why: string | undefined): string {
   return first === undefined ? "" : ` (--map "${oneLine(header)}=${first}" takes it)`;
 }
 
-const oneLine = (text: string): string => printable(text.replaceAll(/\s+/g, " "));
+const oneLine = (text: string): string => shortened(printable(text.replaceAll(/\s+/g, " ")), MOST_OF_HEADER);
+
+/** Somebody may have pasted a whole page into a cell. */
+const MOST_OF_LINE = 4000;
+const MOST_OF_HEADER = 200;
+
+export const shortened = (text: string, most: number): string =>
+  text.length > most ? `${text.slice(0, most - 1).replace(/[\ud800-\udbff]$/, "")}…` : text;
 
 /** "43.1 °C stated, 42.6 recomputed, tolerance 0.1". */
 function numbersText({ what, stated, recomputed, difference, tolerance }: AuditRecord, units: Units): string {
@@ -68,8 +75,11 @@ function rowLines(records: readonly AuditRecord[], units: Units): string[] {
   return [
     `row ${first.row} (line ${first.line})${item}`,
     ...records
-      .filter(({ what, stated, number }) => what !== "grade" && (stated !== null || number !== ""))
+      .filter(
+        ({ what, stated, number }) => what !== "grade" && what !== "not read" && (stated !== null || number !== ""),
+      )
       .map((one) => `  ${[numbersText(one, units), one.number].filter((text) => text !== "").join(": ")}`),
+    ...statedUnread(first).map((one) => `  not read: ${one}`),
     ...records.flatMap(({ slips }) => slips.map((slip) => `    ${slip}`)),
     ...(first.method === "" || first.method === "sound" ? [] : [`  method: ${first.method}`]),
     ...(first.grade === "" ? [] : [`  ${gradeText(records)}: ${first.grade}`]),
@@ -145,5 +155,5 @@ export function auditText(audited: Audited): string[] {
     ...(report.notRead.length > 0 ? [`not read: ${report.notRead.join(", ")}`] : []),
     `${count(stating.length, "row")} that ${stating.length === 1 ? "states" : "state"} a value: ${stating.length - wrong.filter((group) => stating.includes(group)).length} reproduced, ${wrong.length} not; ${count(findings.length, "finding")} of the whole report`,
     "A slip is a possibility: it would give the number, nothing is proved by it.",
-  ].map(printable);
+  ].map((line) => shortened(printable(line), MOST_OF_LINE));
 }

@@ -4,10 +4,14 @@ import { cellText } from "../../functions/check-names.js";
 import { auditBook } from "../../templates/audit/book.js";
 import { REPORT_LINES } from "../../templates/audit/report.js";
 import type { BookDescription, NotesSheet, SheetDescription } from "../../templates/contract.js";
-import { type Audited, mappingLines, textLines } from "./text.js";
+import { type Audited, mappingLines, shortened, textLines } from "./text.js";
 
 /** Text of a client never becomes a formula: in a sheet it would begin with =. */
-const inert = (cell: Cell): Cell => (typeof cell === "string" && cell.startsWith("=") ? ` ${cell}` : cell);
+const inert = (cell: Cell): Cell =>
+  typeof cell === "string" ? shortened(cell.startsWith("=") ? ` ${cell}` : cell, MOST_OF_CELL) : cell;
+
+/** Excel takes a file for damaged where a text is longer. */
+const MOST_OF_CELL = 32_767;
 
 /** What cannot stand in a cell of text: a sheet keeps no error of another one. */
 const typed = (cell: Cell): Cell =>
@@ -56,6 +60,6 @@ function mappingSheet({ prepared, records, file }: Audited): NotesSheet {
       ...mappingLines(prepared).map((line) => line.replaceAll(/\s+/g, " ")),
       ...prepared.added.map((one) => `Added: ${one}.`),
       ...textLines(records).map((line) => `R${line.slice(1)}.`),
-    ],
+    ].map((line) => shortened(line, MOST_OF_CELL)),
   };
 }
