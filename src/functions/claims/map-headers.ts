@@ -82,6 +82,10 @@ function cellsFit(name: string, cells: readonly Cell[]): boolean {
   return fitting.length >= MOSTLY * known.length;
 }
 
+/** What numbers its rows: "Hot spot no." is no temperature, "N°" no exponent. */
+const NUMBERS = /(?:^|[^\p{L}])(?:no|nr|num|number|n[°º˚])(?=$|[^\p{L}])|#/iu;
+const MAY_BE_NUMBERED = new Set([...NAMES_A_ROW, "stated_grade"]);
+
 interface Candidate {
   readonly names: readonly string[];
   readonly over?: ReferenceKind;
@@ -100,7 +104,9 @@ function candidate(header: string, words: ReadonlySet<string>): Candidate | unde
   if (own !== undefined) return { names: [own.name], isOurs: true };
   const [first, ...rest] = BY_WORDS.get(keyOf(words)) ?? [];
   if (first === undefined) return undefined;
-  const names = [...new Set([first, ...rest].flatMap((phrase) => phrase.names))];
+  const meant = [...new Set([first, ...rest].flatMap((phrase) => phrase.names))];
+  const names = NUMBERS.test(header) ? meant.filter((name) => MAY_BE_NUMBERED.has(name)) : meant;
+  if (names.length === 0) return undefined;
   return { names, isOurs: false, ...(first.over === undefined ? {} : { over: first.over }) };
 }
 
