@@ -75,7 +75,7 @@ const NEUTRAL = new Set(
 const UNIT = String.raw`[°º˚]\s*[CFK]|℃|℉|deg(?:rees?)?\.?\s*[CF]|K|C|F|A|kA|mA|amps?|m|mm|cm|ft|feet|in|%(?:\s*RH)?|pct|µm|um`;
 const IN_BRACKETS = new RegExp(String.raw`[([{]\s*(?:in\s+)?(${UNIT})\s*[)\]}]`, "i");
 const AFTER_MARK = new RegExp(String.raw`(?:[,;:\n/]|\s-|\sin)\s*(${UNIT})\s*$`, "i");
-const AT_END = /\s([°º˚]\s*[CF]|℃|℉|deg\.?\s*[CF]|%|kA|(?<=(?:current|load|rating)\s)A)\s*$/i;
+const AT_END = /(?:\s|(?=%))([°º˚]\s*[CF]|℃|℉|deg\.?\s*[CF]|%|kA|(?<=(?:current|load|rating)\s)A)\s*$/i;
 const AT_START = /^\s*(%)(?=\s*\p{L})/u;
 const AFTER_UNDERSCORE = /_(C|F|K|A|kA|m|ft|mm|pct|degC|degF)$/i;
 /** "Phase A", "T_C": a letter of a conductor is no unit. */

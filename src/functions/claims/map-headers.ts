@@ -41,7 +41,7 @@ export interface Told {
 const NAMES_A_ROW = new Set(["item", "image", "material"]);
 /** Of the cells of a column of numbers that must be numbers. */
 const MOSTLY = 0.6;
-/** Units that fit a quantity beside those that are converted. */
+/** Units that fit a quantity beside those that are converted; "% of rated" is no rating. */
 const PLAIN_UNITS: Readonly<Partial<Record<Quantity, RegExp>>> = { current: /^%$|^pct$/i };
 
 /** A header with one of these says of itself what is measured. */
@@ -60,7 +60,9 @@ const specOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === name);
 
 function unitFits(name: string, unit: string): boolean {
   const quantity = specOf(name)?.quantity ?? "text";
-  return unitWritten(quantity, unit) !== undefined || PLAIN_UNITS[quantity]?.test(unit) === true;
+  return (
+    unitWritten(quantity, unit) !== undefined || (name !== "rated_load" && PLAIN_UNITS[quantity]?.test(unit) === true)
+  );
 }
 
 /** Whether what stands below can be what the column holds. */

@@ -60,6 +60,7 @@ test.each([
   ["Hot spot no.", /stated_temp/],
   ["Hot spot #", /stated_temp/],
   ["N°", /exponent/],
+  ["% of rated", /unit % is none of rated_load/],
   ["Load number", /load/],
   ["Distance (°C)", /unit °C is none of distance/],
   ["Ambient noise temperature", /may be .*surrounding_air/],

@@ -22,6 +22,16 @@ test("a load in per cent is of the full load, and no column in amperes is", () =
   expect(added).toContain('"Max load (A)" left out, since "Load (%)" is in per cent');
 });
 
+test("a per cent sign close to the name is a unit", () => {
+  const grid = [
+    ["Item", "Load%", "Rated load (A)", "ΔT (K)"],
+    ["P1", "50", "200", "10.0"],
+  ];
+  const { names, column } = prepared(grid);
+  expect(column("reference_load")).toEqual([100]);
+  expect(names).not.toContain("rated_load");
+});
+
 test("a sheet that formats 0.74 as 74 % holds 0.74; cells alone may say that a load is in per cent", () => {
   const shares = [
     ["Item", "Load (%)", "ΔT (K)"],
