@@ -1,4 +1,6 @@
 /** greybody audit: reports that are odd or hostile. All of them are invented. */
+import { describedBook } from "../../src/host/file/write/described.js";
+import { packBook } from "../../src/host/file/write/package.js";
 import { readContents } from "../../src/host/file/read/contents.js";
 import { cellText } from "../../src/functions/check-names.js";
 import { auditJsonOf } from "../support/audit-json.js";
@@ -79,4 +81,28 @@ test("no text of a client is obeyed: by a terminal, by a sheet that parts fields
   expect(refused.status).toBe(2);
   expect(refused.stderr).not.toContain("\u001b");
   expect(refused.stderr.trim().split("\n")).toHaveLength(1);
+});
+
+test("a stray cell far down on another sheet keeps no report from being read", async () => {
+  const free = (name: string, cells: readonly (readonly [number, number, string | number])[], columns: number) => ({
+    kind: "free" as const,
+    name,
+    heading: [name],
+    widths: Array.from({ length: columns }, () => 90),
+    cells: cells.map(([row, column, value]) => ({ row, column, look: "label" as const, value })),
+  });
+  const table = [HEADERS.split(","), ["P1", "58.0", "58.0", 1, 22]].flatMap((cells, row) =>
+    cells.map((value, column) => [row, column, value] as const),
+  );
+  const sheets = [free("Far", [[2100, 999, "x"]], 1000), free("Data", table, 5)];
+  folder.put("far.xlsx", packBook(describedBook({ title: "A client's (invented)", sheets })));
+  folder.put("only.xlsx", packBook(describedBook({ title: "A client's (invented)", sheets: sheets.slice(0, 1) })));
+  const outcome = await runNode([CLI, "audit", "far.xlsx", ...BLACK], { cwd: folder.path });
+  expect([outcome.status, outcome.stderr]).toEqual([0, ""]);
+  expect(outcome.stdout).toContain("Far (not looked through: more than 2,000,000 cells)");
+  const only = await runNode([CLI, "audit", "only.xlsx"], { cwd: folder.path });
+  expect([only.status, only.stderr.trim()]).toEqual([
+    2,
+    "greybody: only.xlsx: Sheet Far has more than 2,000,000 cells.",
+  ]);
 });

@@ -39,18 +39,27 @@ function fromWorkbook(book: BookContents, wanted: ReadonlySet<string>, name: str
   const sheets = name === undefined ? book.sheets : book.sheets.filter((one) => one.name === name);
   if (sheets.length === 0)
     throw new FileRefused(`It has no sheet ${name ?? ""}, only ${book.sheets.map((one) => one.name).join(", ")}.`);
-  const found = sheets.flatMap((sheet) => {
-    const table = findTable(gridOf(sheet, ownWidth(book, sheet.name)), wanted);
+  // A stray cell far down on another sheet does not keep a report from being read.
+  const sized = sheets.map((sheet) => ({ sheet, isLarge: sheet.rows * widthOf(book, sheet) > MOST_CELLS }));
+  const large = sized.filter(({ isLarge }) => isLarge).map(({ sheet }) => sheet.name);
+  const readable = sized.filter(({ isLarge }) => !isLarge).map(({ sheet }) => sheet);
+  const tooLarge = `more than ${MOST_CELLS.toLocaleString("en-GB")} cells`;
+  if (readable.length === 0) throw new FileRefused(`Sheet ${large.join(", ")} has ${tooLarge}.`);
+  const found = readable.flatMap((sheet) => {
+    const table = findTable(gridOf(sheet, widthOf(book, sheet)), wanted);
     return table === undefined ? [] : [{ sheet: sheet.name, table }];
   });
   const most = Math.max(0, ...found.map(({ table }) => table.known));
   const best = found.find(({ table }) => table.known === most);
-  if (best === undefined) throw new FileRefused(noTable("sheet"));
+  if (best === undefined)
+    throw new FileRefused(
+      `${noTable("sheet")}${large.length > 0 ? ` Not looked through: ${large.join(", ")} with ${tooLarge}.` : ""}`,
+    );
   const others = found.filter((one) => one !== best && one.table.known > 1 && one.table.known * 2 > most);
   const units = book.template === undefined ? undefined : book.units;
   return {
     ...best,
-    others: others.map((one) => one.sheet),
+    others: [...others.map((one) => one.sheet), ...large.map((one) => `${one} (not looked through: ${tooLarge})`)],
     job: ownJob(book),
     ...(units === undefined ? {} : { units }),
     isText: false,
@@ -58,13 +67,12 @@ function fromWorkbook(book: BookContents, wanted: ReadonlySet<string>, name: str
 }
 
 /** Of an audit of ours only the typed columns: what stands beside them was worked out from them. */
-function ownWidth({ template, tables }: BookContents, sheet: string): number | undefined {
-  const own = template === "audit" ? tables.find((one) => one.name === "ClaimList" && one.sheet === sheet) : undefined;
-  return own && Math.max(...own.columns.map(({ column }) => column)) + 1;
+function widthOf({ template, tables }: BookContents, { name, columns }: SheetContents): number {
+  const own = template === "audit" ? tables.find((one) => one.name === "ClaimList" && one.sheet === name) : undefined;
+  return own === undefined ? columns : Math.max(...own.columns.map(({ column }) => column)) + 1;
 }
 
-function gridOf({ rows, columns, at }: SheetContents, width = columns): Grid {
-  if (rows * width > MOST_CELLS) throw new FileRefused(`A sheet has more than ${MOST_CELLS} cells.`);
+function gridOf({ rows, at }: SheetContents, width: number): Grid {
   return Array.from({ length: rows }, (_, row) => Array.from({ length: width }, (__, column) => at(row, column).value));
 }
 

@@ -141,7 +141,7 @@ export function auditText(audited: Audited): string[] {
     lines.length === 0 ? [] : [title, ...lines.map((line) => `  ${line}`)];
   return [
     `${file}${place}: headers in line ${table.headerLine}, ${count(table.rows.length, "row")}, in ${units === "C" ? "°C" : "°F"} (${unitsFrom})`,
-    ...(others.length > 0 ? [`other sheets with a table: ${others.join(", ")} (--sheet takes one of them)`] : []),
+    ...(others.length > 0 ? [`other sheets: ${others.join(", ")} (--sheet takes one of them)`] : []),
     ...section("What was taken for what", [...mappingLines(prepared), ...added.map((one) => `added: ${one}`)]),
     ...section("Readings as text", texts),
     ...section(
