@@ -12,6 +12,7 @@ import { AUDIT_COLUMNS, MEASURED_NAMES, STATED_COLUMNS } from "./audit-columns.j
 import type { CheckColumn } from "./check-columns.js";
 import { cellText } from "./check-names.js";
 import { readNamed } from "./check-read.js";
+import { writtenGrade } from "./claims/claim-grade.js";
 import { understood } from "./claims/understand.js";
 import type { Cell } from "./contract.js";
 import { plainNumber } from "./numbers.js";
@@ -62,6 +63,8 @@ export function decimalsByColumn(rows: readonly (readonly Cell[])[], columns: nu
   });
 }
 
+const quantityOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === name)?.quantity;
+
 const HALF_DIGIT_OF: ReadonlySet<string> = new Set([...MEASURED_NAMES, ...STATED_COLUMNS.map(({ name }) => name)]);
 const STATED: ReadonlySet<string> = new Set(STATED_COLUMNS.map(({ name }) => name));
 
@@ -78,7 +81,7 @@ export interface Reading {
 
 export function readClaim(typed: readonly Cell[], number: number, reading: Reading): ReadClaim {
   const { columns, decimals, units, job, band } = reading;
-  const { cells, halves, bound, told, because } = understood(columns, typed, units);
+  const { cells, halves, bound, isBoundStated, told, because } = understood(columns, typed, units);
   const { named, findings, isEmpty } = readNamed(columns, cells, units, number);
   const unread: string[] = findings.map(({ column, values = {} }) => {
     const why = because.get(columns.findIndex((one) => one?.name === column));
@@ -93,7 +96,9 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
       return ofJob === undefined || (limits && !inRange(ofJob, limits)) ? undefined : ofJob;
     }
     if (limits !== undefined && !inRange(value, limits)) {
-      unread.push(`${name} ${cellText(cells[columns.findIndex((one) => one?.name === name)])} cannot be`);
+      const isPerCent = quantityOf(name) === "fraction" && inRange(value / 100, limits);
+      const shown = cellText(cells[columns.findIndex((one) => one?.name === name)]);
+      unread.push(`${name} ${shown} cannot be${isPerCent ? ": in per cent?" : ""}`);
       return undefined;
     }
     return value;
@@ -111,9 +116,17 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
   // Where words belong 0 is an empty cell, but the grade 0 is one.
   const isGradeZero = cells[columns.findIndex((one) => one?.name === "stated_grade")] === 0;
   const typedGrade = named.text("stated_grade") ?? (isGradeZero ? "0" : undefined);
-  const grade = typedGrade === undefined ? undefined : gradeOf(typedGrade);
-  if (typedGrade !== undefined && grade === undefined)
-    unread.push(`stated_grade "${typedGrade}": no whole number from 0 to 4, of 4`);
+  const criteria = job.text("criteria") ?? DEFAULT_CRITERIA;
+  const written = typedGrade === undefined ? undefined : writtenGrade(typedGrade, criteria);
+  if (typedGrade !== undefined && written === undefined)
+    unread.push(
+      `stated_grade "${typedGrade}": ${/\d/.test(typedGrade) ? "no whole number from 0 to 4" : "no word of the criteria"}`,
+    );
+  // A word names one of our grades, so in a report that counts the other way it is the other number.
+  const isFlipped = written?.isWord === true && job.text("grades_count") === "1 = worst" && written.grade > 0;
+  const grade = written && (isFlipped ? 5 - written.grade : written.grade);
+  const understoodTexts =
+    written?.isWord === true ? [...told, `stated_grade "${typedGrade ?? ""}" as ${written.grade} of 4`] : told;
   const access = text("access");
   const settings = settingsOf(number_);
   const material = text("material");
@@ -127,6 +140,7 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
     ...given("statedGrade", grade),
     ...given("apparent", printed("apparent")),
     ...given("referenceApparent", printed("reference_apparent")),
+    ...(isBoundStated ? { isStatedAsBound: true } : {}),
     ...given("readingIs", (named.text("reading_is") ?? bound) as Claim["readingIs"]),
     settings,
     ...given("distance", number_("distance")),
@@ -143,7 +157,7 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
     ...given("ratedLoad", printed("rated_load")),
     ...given("exponent", number_("exponent")),
     minimumLoad: job.number("minimum_load") ?? 0,
-    criteria: job.text("criteria") ?? DEFAULT_CRITERIA,
+    criteria,
     view,
     ...given("material", material),
     isMetal: isBareMetal(material),
@@ -151,10 +165,11 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
     isThroughWindow: access === "window" || named.given("window_temp"),
     ...given("image", named.text("image")),
     ...given("day", named.raw("date")),
+    unread: new Set(unread.map((one) => one.split(" ")[0] ?? "")),
   };
   // "n/a" states nothing, what holds a digit does.
   const statedUnread = unread.filter((one) => /^stated_\w+ .*\d/su.test(one));
-  return { claim, unread, understood: told, statedUnread, isEmpty };
+  return { claim, unread, understood: understoodTexts, statedUnread, isEmpty };
 }
 
 function given<Key extends string, Value>(key: Key, value: Value | undefined): Partial<Record<Key, Value>> {
@@ -184,7 +199,7 @@ function halfDigit(
   asWritten?: number,
 ): number {
   const said = job.raw(STATED.has(name) ? "stated_to" : "inputs_to");
-  const quantity = AUDIT_COLUMNS.find((one) => one.name === name)?.quantity ?? "number";
+  const quantity = quantityOf(name) ?? "number";
   // A difference has the degree of its temperature, without the offset.
   const unit = { ...unitOf(quantity === "temperature" ? "difference" : quantity, units), shift: 0 };
   const written = asWritten === undefined ? undefined : toSI(asWritten, unit);
@@ -193,14 +208,4 @@ function halfDigit(
   const own = decimalsOf(cell);
   const decimals = Math.max(own ?? 0, typeof cell === "number" ? (ofColumn ?? 0) : 0);
   return decimals > MOST_DECIMALS ? 0 : toSI(0.5 * 10 ** -decimals, unit);
-}
-
-/** "3", "2 of 4", "grade 4", "3 - repair": one whole number from 0 to 4, of a scale of 4 where it names one. */
-function gradeOf(text: string): number | undefined {
-  const [, before = "", digit, behind = ""] = /^(\D*)([0-4])(?!\d)(.*)$/s.exec(text) ?? [];
-  // "-1", ".5", "2.5" and "1-2" are no grades.
-  if (digit === undefined || /^[-−.,]$/.test(before.trim()) || /^[.,]\d/.test(behind)) return undefined;
-  const scale = /^\s*(?:of|out of|\/)\s*(\d+)/i.exec(behind)?.[1];
-  if (scale === undefined ? /^\s*(?:[-–—]|to|or)\s*\d/i.test(behind) : scale !== "4") return undefined;
-  return Number(digit);
 }

@@ -1,5 +1,5 @@
 /** A whole report audited: what the function AUDIT, the sheet and the command line show, from one computation. */
-import { auditRow, isReproduced, type RowAudit } from "../core/audit/verdict/audit.js";
+import { auditRow, type RowAudit, type Standing, standingOf } from "../core/audit/verdict/audit.js";
 import { knownCriteria, NUMBERINGS, type Numbering } from "../core/audit/verdict/grade.js";
 import { findingsOf, numberingOf, type ReportFinding } from "../core/audit/verdict/whole-report.js";
 import { inRange } from "../core/errors.js";
@@ -23,6 +23,8 @@ export interface AuditedRow {
   readonly unread: readonly string[];
   /** Texts that were read as numbers or choices, and as which. */
   readonly understood: readonly string[];
+  /** The row all in all. */
+  readonly standing: Standing | "not read" | "nothing stated";
   readonly isReproduced: boolean;
 }
 
@@ -84,9 +86,15 @@ export function auditReport(headers: readonly Cell[], rows: Grid, job: Grid, uni
 
 function auditedRow(read: ReadClaim, numbering: Numbering | undefined): AuditedRow {
   const { claim, unread, understood, statedUnread, isEmpty } = read;
-  if (isEmpty) return { row: claim.row, audit: undefined, unread, understood, isReproduced: true };
+  const row = { row: claim.row, unread, understood };
+  if (isEmpty) return { ...row, audit: undefined, standing: "nothing stated", isReproduced: true };
   const audit = auditRow(claim, numbering);
-  return { row: claim.row, audit, unread, understood, isReproduced: statedUnread.length === 0 && isReproduced(audit) };
+  const isNotRead = statedUnread.length > 0;
+  const found = audit.lines.length > 0 ? standingOf(audit) : unread.length > 0 ? "not read" : "nothing stated";
+  // What is stated and cannot be read may be right or wrong.
+  const standing = isNotRead && found === "reproduced" ? "not read" : found;
+  const isRight = !isNotRead && standing !== "not reproduced" && standing !== "cannot be reproduced";
+  return { ...row, audit, standing, isReproduced: isRight };
 }
 
 function readAuditJob(job: Grid, units: Units): { named: Named; band: Band; notRead: string[] } {

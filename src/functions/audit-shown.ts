@@ -1,5 +1,5 @@
 /** An audited report as cells: a line for each stated value, the findings, or one column a row each. */
-import { type RowAudit, standingOf, type StatedLine } from "../core/audit/verdict/audit.js";
+import { type RowAudit, type StatedLine } from "../core/audit/verdict/audit.js";
 import type { AuditedReport, AuditedRow } from "./audit-report.js";
 import { temperatureFormula } from "./audit-formula.js";
 import {
@@ -66,8 +66,8 @@ function lineCells({ row, audit, unread }: AuditedRow, line: StatedLine, units: 
     asDifference(number?.tolerance, units),
     number === undefined ? "" : numberWords(number, what, units),
     methodWords(audit!.method),
-    audit!.grade === undefined ? "" : gradeWords(audit!.grade),
-    consequenceWords(audit!.consequence, units),
+    gradeText({ unread }, audit!),
+    consequenceText({ unread }, audit!, units),
     [...new Set<string>([...(number?.missing ?? []), ...unread])].join(", "),
     number === undefined ? "" : slipsText(number, what, units),
     what === "temperature" ? temperatureFormula(audit!.claim, units) : "",
@@ -117,9 +117,9 @@ function cellOf(row: AuditedRow, audit: RowAudit, show: string, units: Units): C
     case "method":
       return audit.lines.length === 0 ? "" : methodWords(audit.method);
     case "grade":
-      return audit.grade === undefined ? "" : gradeWords(audit.grade);
+      return gradeText(row, audit);
     case "consequence":
-      return audit.lines.length === 0 ? "" : consequenceWords(audit.consequence, units);
+      return audit.lines.length === 0 ? "" : consequenceText(row, audit, units);
     case "values":
       return audit.lines
         .map((line) => valueWords(line, units))
@@ -128,9 +128,21 @@ function cellOf(row: AuditedRow, audit: RowAudit, show: string, units: Units): C
     case "formula":
       return temperatureFormula(audit.claim, units);
     default:
-      if (audit.lines.length === 0) return row.unread.length > 0 ? "not read" : "nothing stated";
-      return standingOf(audit);
+      return row.standing;
   }
+}
+
+function consequenceText({ unread }: Pick<AuditedRow, "unread">, { consequence }: RowAudit, units: Units): string {
+  const words = consequenceWords(consequence, units);
+  const isStated = unread.some((one) => one.startsWith("stated_grade "));
+  return isStated ? words.replace("no grade stated", "stated grade not judged") : words;
+}
+
+/** A grade in words that are none of the criteria's is stated all the same. */
+function gradeText({ unread }: Pick<AuditedRow, "unread">, { grade }: RowAudit): string {
+  if (grade !== undefined) return gradeWords(grade);
+  const typed = unread.find((one) => one.startsWith("stated_grade "));
+  return typed === undefined ? "" : `not judged: ${typed.slice("stated_grade ".length)}`;
 }
 
 /** With the value's name in front where a row states several. */

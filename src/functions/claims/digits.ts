@@ -65,6 +65,7 @@ export function withDigits(cells: readonly Cell[]): Cell[] {
     const value = plainNumber(text);
     if (value === undefined || /e/i.test(text)) return cell;
     if (most === 0 || areDropped) return value;
-    return reachesMost && decimals(text) === most ? value : text;
+    // A printed zero is kept as a text: as a number it would be gone.
+    return reachesMost && decimals(text) === most && decimals(String(value)) === most ? value : text;
   });
 }

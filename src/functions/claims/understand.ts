@@ -12,6 +12,8 @@ export interface Understood {
   readonly halves: ReadonlyMap<number, number>;
   /** A reading is beyond an end of the camera's range. */
   readonly bound?: "at least" | "at most";
+  /** What is stated is marked as beyond it too. */
+  readonly isBoundStated: boolean;
   /** `apparent ">150" as 150 °C, at least`. */
   readonly told: readonly string[];
   /** Why a text could not be taken, by column. */
@@ -19,6 +21,9 @@ export interface Understood {
 }
 
 const DIGITS = 7;
+
+/** What stands in a cell for nothing. */
+const NO_VALUE = /^(?:[-–—./?]+|n\.?\s*\/?\s*a\.?|nil|none|not (?:measured|taken|recorded|applicable)|unknown|tbd)$/i;
 
 /** Only what the camera read, or what was made of it, can lie beyond its range: an air "<20" is no value. */
 const canBeBeyond = (name: string): boolean => /^(?:apparent|reference_apparent|stated_.*)$/.test(name);
@@ -33,11 +38,16 @@ export function understood(
   const because = new Map<number, string>();
   const told: string[] = [];
   const bounds = new Set<"at least" | "at most">();
+  let isBoundStated = false;
   for (const [c, column] of columns.entries()) {
     const cell = cells[c];
     if (column === undefined || typeof cell !== "string" || cell.trim() === "" || plainNumber(cell) !== undefined)
       continue;
     const { name, quantity, choices } = column;
+    if (quantity !== "text" && NO_VALUE.test(cell.trim())) {
+      read[c] = null;
+      continue;
+    }
     if (choices !== undefined && !choices.some((one) => one.toLowerCase() === cell.trim().toLowerCase())) {
       const meant = choiceMeant(name, cell);
       if (meant === undefined) continue;
@@ -59,11 +69,12 @@ export function understood(
     read[c] = value;
     halves.set(c, half);
     if (bound !== undefined) bounds.add(bound);
+    isBoundStated ||= bound !== undefined && name.startsWith("stated_");
     const label = unitOf(quantity, units).label;
     const as = `${readable(value, DIGITS)}${label === "" ? "" : ` ${label}`}`;
     const how = bound ?? (isAbout ? `± ${readable(half, 3)}` : undefined);
     told.push(`${name} "${cell.trim()}" as ${as}${how === undefined ? "" : `, ${how}`}`);
   }
   const [bound] = bounds;
-  return { cells: read, halves, ...(bound === undefined ? {} : { bound }), told, because };
+  return { cells: read, halves, ...(bound === undefined ? {} : { bound }), isBoundStated, told, because };
 }
