@@ -134,6 +134,7 @@ program
   .option("-o, --output <file>", "where to write findings: .xlsx (living formulas and a page to send), .csv or .json")
   .option("--map <header=column>", "a client's header and our column (none leaves it out); repeatable", several, [])
   .option("--job <name=value>", "what holds for all rows, such as criteria=house; repeatable", several, [])
+  .option("--grade <word=number>", "what a word of the report's grades means, 4 = worst; repeatable", several, [])
   .option("--sheet <name>", "of a workbook: the sheet with the table")
   .option("--units <units>", "C or F, where the report does not say it")
   .addHelpText("after", AUDIT_HELP)

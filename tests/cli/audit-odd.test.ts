@@ -26,7 +26,7 @@ test("what is stated and cannot be read is not reproduced; what states nothing i
   const outcome = await audit("unread", [HEADERS, ...rows, "P5,58.0.1,58.0,1,22"].join("\n"), "-o", "unread.json");
   expect(outcome.status).toBe(1);
   expect(outcome.stdout).toMatch(/row 5 \(line 6\), P5\n\s+not read: stated_temp "58\.0\.1"/);
-  expect(outcome.stdout).toContain("4 rows that state a value: 3 reproduced, 1 not");
+  expect(outcome.stdout).toContain("5 rows: 1 nothing stated, 3 reproduced, 1 not read, 0 not reproduced");
   const [last] = auditJsonOf(folder, "unread.json").rows.slice(-1);
   expect([last?.what, last?.stated, last?.reproduced]).toEqual(["not read", null, false]);
 });
@@ -45,7 +45,7 @@ test("the delimiter is the one that makes headers, whatever stands in names and 
   const rows = [1, 2, 3, 4].map((n) => `Pump, left, lower, end, no, ${n};58,${n};58,${n};1,0;22,0\n`);
   const outcome = await audit("comma", text + rows.join(""));
   expect([outcome.status, outcome.stderr]).toEqual([0, ""]);
-  expect(outcome.stdout).toContain("4 rows that state a value: 4 reproduced");
+  expect(outcome.stdout).toContain("4 rows: 4 reproduced");
 });
 
 test("lines are the file's, where a field holds several", async () => {

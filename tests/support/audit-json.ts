@@ -6,6 +6,7 @@ export interface AuditJson {
   readonly rows: readonly {
     readonly row: number;
     readonly line: number;
+    readonly item: string;
     readonly what: string;
     readonly stated: number | null;
     readonly recomputed: number | null;

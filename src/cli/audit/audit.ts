@@ -1,8 +1,9 @@
 /** `greybody audit`: a client's table, whatever its headers, worked out again row by row. */
 import { existsSync, realpathSync } from "node:fs";
 import path from "node:path";
+import { knownCriteria } from "../../core/audit/verdict/grade.js";
 import { nearest } from "../../core/nearest.js";
-import { REFERENCE_KINDS } from "../../core/severity/criteria.js";
+import { CRITERIA_NAMES, REFERENCE_KINDS } from "../../core/severity/criteria.js";
 import { AUDIT_COLUMNS, AUDIT_JOB_LINES } from "../../functions/audit-columns.js";
 import { auditReport } from "../../functions/audit-report.js";
 import type { ClientTable } from "../../functions/claims/find-table.js";
@@ -29,6 +30,8 @@ export interface AuditOptions {
   readonly map?: readonly string[];
   /** "name=value", for all rows. */
   readonly job?: readonly string[];
+  /** "word=number", what the report's words for grades mean. */
+  readonly grade?: readonly string[];
   readonly sheet?: string;
   readonly units?: string;
 }
@@ -49,6 +52,7 @@ export async function audit(file: string, options: AuditOptions, specs: readonly
   const prepared = prepareReport(client.table, {
     told,
     isText: client.isText,
+    grades: toldGrades(options.grade ?? []),
     ...(own === undefined ? {} : { units: own }),
   });
   requireOnce(prepared.mapping);
@@ -68,10 +72,9 @@ export async function audit(file: string, options: AuditOptions, specs: readonly
     file,
     ...(client.sheet === undefined ? {} : { sheet: client.sheet }),
     others: client.others,
-    table: client.table,
     prepared,
     report,
-    records: recordsOf(report, prepared, client.table),
+    records: recordsOf(report, prepared),
     findings: reportFindings(report, prepared),
   };
   if (options.output !== undefined) await write(options.output, kind!, audited, lines, specs);
@@ -165,9 +168,21 @@ function toldJob(texts: readonly string[]): Grid {
         `--job "${text}": there is no line ${name}. There are ${AUDIT_JOB_LINES.map((one) => one.name).join(", ")}.`,
       );
     const value = text.slice(at + 1).trim();
+    if (name === "criteria" && knownCriteria(value) === undefined)
+      throw new UsageError(`--job "${text}": there are no criteria ${value}, only ${CRITERIA_NAMES.join(", ")}.`);
     const day = AUDIT_JOB_LINES.find((one) => one.name === name)?.quantity === "date" ? dayOf(value) : undefined;
     return [name, day ?? plainNumber(value) ?? value];
   });
+}
+
+function toldGrades(texts: readonly string[]): Map<string, number> {
+  return new Map(
+    texts.map((text) => {
+      const [word, grade] = parted("--grade", text, '"word=number", such as "Serious=4"');
+      if (!/^[0-4]$/.test(grade)) throw new UsageError(`--grade "${text}": a grade is a whole number from 0 to 4.`);
+      return [word.toLowerCase(), Number(grade)] as const;
+    }),
+  );
 }
 
 function requireHeaders(told: ReadonlyMap<string, Told>, { headers }: ClientTable): void {

@@ -41,6 +41,7 @@ const COLUMNS = [
   "missing",
   "slips",
   "formula",
+  "verdict",
   "reproduced",
   "understood",
   "unread",

@@ -1,8 +1,7 @@
 /** An audited report by the client's rows: a record for each value that it states, as JSON, CSV and the terminal have it. */
 import type { ReportFinding } from "../../core/audit/verdict/whole-report.js";
-import type { ClientTable } from "../../functions/claims/find-table.js";
 import type { PreparedReport } from "../../functions/claims/prepare.js";
-import { type AuditedReport } from "../../functions/audit-report.js";
+import type { AuditedReport, AuditedRow } from "../../functions/audit-report.js";
 import { auditLines } from "../../functions/audit-shown.js";
 import { findingWords } from "../../functions/audit-finding-words.js";
 import { cellText } from "../../functions/check-names.js";
@@ -27,6 +26,8 @@ export interface AuditRecord {
   readonly missing: readonly string[];
   readonly slips: readonly string[];
   readonly formula: string;
+  /** The row all in all. */
+  readonly verdict: AuditedRow["standing"];
   readonly reproduced: boolean;
   /** Texts that were read as numbers or choices, and as which. */
   readonly understood: readonly string[];
@@ -42,11 +43,7 @@ export interface Findings {
 const parts = (text: string, mark: string): string[] => (text === "" ? [] : text.split(mark));
 const numberOf = (cell: Cell | undefined): number | null => (typeof cell === "number" ? cell : null);
 
-export function recordsOf(
-  report: AuditedReport,
-  { names, rows, sources }: PreparedReport,
-  table: ClientTable,
-): AuditRecord[] {
+export function recordsOf(report: AuditedReport, { table, names, rows, sources }: PreparedReport): AuditRecord[] {
   const [header = [], ...lines] = auditLines(report);
   const at = (name: string): number => header.indexOf(name);
   const byRow = new Map<number, Cell[][]>();
@@ -57,11 +54,12 @@ export function recordsOf(
   const item = Math.max(names.indexOf("item"), -1);
   return report.rows.flatMap((audited, r): AuditRecord[] => {
     const source = sources[r]!;
-    const { unread, understood, isReproduced: reproduced } = audited;
+    const { audit, unread, understood, standing, isReproduced: reproduced } = audited;
     const base = {
       row: source + 1,
       line: table.rows[source]!.line,
       item: item < 0 ? "" : cellText(rows[r]?.[item]),
+      verdict: standing,
       reproduced,
       understood,
       unread,
@@ -88,7 +86,7 @@ export function recordsOf(
         method: text("method"),
         grade: text("grade"),
         consequence: text("consequence"),
-        missing: parts(text("missing"), ", "),
+        missing: audit?.lines.find((one) => one.what === text("what"))?.number?.missing ?? [],
         slips: parts(text("slips"), "; "),
         formula: text("formula"),
       };

@@ -1,5 +1,4 @@
 /** What a terminal shows of an audit: what was taken for what, what is not reproduced, and what holds for all of it. */
-import type { ClientTable } from "../../functions/claims/find-table.js";
 import type { PreparedReport } from "../../functions/claims/prepare.js";
 import type { AuditedReport } from "../../functions/audit-report.js";
 import { unitFor } from "../../functions/audit-words.js";
@@ -12,7 +11,6 @@ export interface Audited {
   readonly file: string;
   readonly sheet?: string;
   readonly others: readonly string[];
-  readonly table: ClientTable;
   readonly prepared: PreparedReport;
   readonly report: AuditedReport;
   readonly records: readonly AuditRecord[];
@@ -50,6 +48,7 @@ const oneLine = (text: string): string => shortened(printable(text.replaceAll(/\
 /** Somebody may have pasted a whole page into a cell. */
 const MOST_OF_LINE = 4000;
 const MOST_OF_HEADER = 200;
+const MOST_WORDS = 8;
 
 export const shortened = (text: string, most: number): string =>
   text.length > most ? `${text.slice(0, most - 1).replace(/[\ud800-\udbff]$/, "")}…` : text;
@@ -92,8 +91,38 @@ function gradeText(records: readonly AuditRecord[]): string {
   return stated === undefined || stated === null ? "grade" : `grade ${stated} stated`;
 }
 
-const isTold = ({ reproduced, consequence }: AuditRecord): boolean =>
-  !reproduced || consequence.startsWith("grade changed");
+/** Rows that somebody must look at. */
+const isTold = ({ verdict, method, consequence }: AuditRecord): boolean =>
+  (verdict !== "reproduced" && verdict !== "nothing stated") ||
+  (method !== "" && method !== "sound") ||
+  consequence.startsWith("grade changed");
+
+/** From the gravest on: of a row that was audited twice the graver one counts. */
+const VERDICTS = ["not reproduced", "not read", "cannot be reproduced", "reproduced", "nothing stated"] as const;
+
+const verdictOf = (group: readonly AuditRecord[]) =>
+  VERDICTS.find((one) => group.some(({ verdict }) => verdict === one));
+
+/** "8 rows: 5 reproduced, 2 not reproduced, 1 not read". */
+function countsText(groups: readonly (readonly AuditRecord[])[]): string {
+  const verdicts = groups.map(verdictOf);
+  const parts = [...VERDICTS].reverse().flatMap((one) => {
+    const number = verdicts.filter((verdict) => verdict === one).length;
+    return number > 0 || one === "reproduced" || one === "not reproduced" ? [`${number} ${one}`] : [];
+  });
+  return `${count(groups.length, "row")}: ${parts.join(", ")}`;
+}
+
+/** Words of grades that nobody can judge until it is said what they mean. */
+function gradeAdvice(records: readonly AuditRecord[]): string[] {
+  const words = new Set(records.flatMap(({ grade }) => /^not judged: "(.*)": no word/s.exec(grade)?.[1] ?? []));
+  const [first] = words;
+  if (first === undefined) return [];
+  const all = [...words].slice(0, MOST_WORDS).map((word) => `"${oneLine(word)}"`);
+  return [
+    `Grades in words that the criteria do not have: ${all.join(", ")}. --grade "${oneLine(first)}=4" says what one means (4 = worst).`,
+  ];
+}
 
 /** Records of one client's row that were audited together. */
 function grouped(records: readonly AuditRecord[]): AuditRecord[][] {
@@ -129,12 +158,10 @@ export function textLines(records: readonly AuditRecord[]): string[] {
 }
 
 export function auditText(audited: Audited): string[] {
-  const { file, sheet, others, table, prepared, report, records, findings } = audited;
-  const { units, unitsFrom, added } = prepared;
+  const { file, sheet, others, prepared, report, records, findings } = audited;
+  const { table, units, unitsFrom, added } = prepared;
   const groups = grouped(records);
   const told = groups.filter((group) => group.some(isTold));
-  const wrong = groups.filter((group) => group.some(({ reproduced }) => !reproduced));
-  const stating = groups.filter((group) => group.some(({ what }) => what !== "nothing stated"));
   const place = sheet === undefined ? "" : `, sheet ${sheet}`;
   const texts = textLines(records);
   const section = (title: string, lines: readonly string[]): string[] =>
@@ -145,7 +172,7 @@ export function auditText(audited: Audited): string[] {
     ...section("What was taken for what", [...mappingLines(prepared), ...added.map((one) => `added: ${one}`)]),
     ...section("Readings as text", texts),
     ...section(
-      "Not reproduced, or of another grade",
+      "Not reproduced, with a defect, or of another grade",
       told.flatMap((group) => rowLines(group, units)),
     ),
     ...section(
@@ -153,7 +180,8 @@ export function auditText(audited: Audited): string[] {
       findings.flatMap(({ what, why, what_to_do }) => [what, `  ${why} ${what_to_do}`]),
     ),
     ...(report.notRead.length > 0 ? [`not read: ${report.notRead.join(", ")}`] : []),
-    `${count(stating.length, "row")} that ${stating.length === 1 ? "states" : "state"} a value: ${stating.length - wrong.filter((group) => stating.includes(group)).length} reproduced, ${wrong.length} not; ${count(findings.length, "finding")} of the whole report`,
+    ...gradeAdvice(records),
+    `${countsText(groups)}; ${count(findings.length, "finding")} of the whole report`,
     "A slip is a possibility: it would give the number, nothing is proved by it.",
   ].map((line) => shortened(printable(line), MOST_OF_LINE));
 }

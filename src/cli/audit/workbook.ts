@@ -18,12 +18,12 @@ const typed = (cell: Cell): Cell =>
   typeof cell === "object" && cell !== null ? cell.error : cell === "" ? null : inert(cell);
 
 export function auditWorkbook(audited: Audited, job: Grid): BookDescription {
-  const { prepared, file, sheet, table } = audited;
+  const { prepared, file, sheet } = audited;
   const { names, rows, units } = prepared;
   const empty = auditBook({
     title: "Audit",
     about: [
-      `Of ${file.replaceAll("\\", "/").split("/").at(-1) ?? ""}${sheet === undefined ? "" : `, sheet ${sheet}`}, ${table.rows.length} rows.`,
+      `Of ${file.replaceAll("\\", "/").split("/").at(-1) ?? ""}${sheet === undefined ? "" : `, sheet ${sheet}`}, ${prepared.table.rows.length} rows.`,
     ],
     report: {},
     rows: rows.map(() => ({})),

@@ -17,11 +17,13 @@ export function requireChoice<Choice extends string>(
   return found;
 }
 
+export const CRITERIA_NAMES: readonly string[] = BUILT_IN_CRITERIA.map((set) => set.name);
+
 /** A built-in table of criteria by its name, in any case. @throws INVALID "criteria" */
 export function criteriaNamed(name: string): CriteriaSet {
   const found = BUILT_IN_CRITERIA.find((set) => set.name.toLowerCase() === name.trim().toLowerCase());
   if (found !== undefined) return found;
-  const allowed = BUILT_IN_CRITERIA.map((set) => set.name);
+  const allowed = CRITERIA_NAMES;
   throw new GreybodyError({ code: "INVALID", argument: "criteria", given: name, allowed });
 }
 

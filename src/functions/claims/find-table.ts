@@ -17,7 +17,7 @@ export interface ClientTable {
   readonly headerLine: number;
   /** Rows that hold anything. */
   readonly rows: readonly ClientRow[];
-  /** Columns of ours that its headers were found to be. */
+  /** Columns of ours that its headers were found to be; a doubtful one counts for a tenth. */
   readonly known: number;
 }
 
@@ -39,12 +39,15 @@ function headersOf(line: readonly Cell[], above: readonly Cell[] | undefined): s
   });
 }
 
+/** Less than a header that is taken, and more than none. */
+const DOUBTFUL = 0.1;
+
 function countKnown(headers: readonly string[], wanted: ReadonlySet<string>): number {
   const columns = headers.map((header) => ({ header, unit: undefined, cells: [], told: undefined }));
-  return mapHeaders(columns).filter(
-    ({ header, column, why = "" }) =>
-      column !== undefined || wanted.has(headerKey(header)) || why.startsWith("doubtful"),
-  ).length;
+  return mapHeaders(columns).reduce((known, { header, column, why = "" }) => {
+    if (column !== undefined || wanted.has(headerKey(header))) return known + 1;
+    return why.startsWith("doubtful") ? known + DOUBTFUL : known;
+  }, 0);
 }
 
 /**

@@ -49,6 +49,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   transmittance: "transmission",
   transmissivity: "transmission",
   trans: "transmission",
+  transm: "transmission",
   tau: "transmission",
   reflectivity: "reflectance",
   corr: "corrected",

@@ -70,11 +70,13 @@ function cellsFit(name: string, cells: readonly Cell[]): boolean {
   const { quantity = "text", choices } = specOf(name) ?? {};
   const known = cells.filter((cell) => cellText(cell) !== "");
   if (known.length === 0) return true;
+  // Rows that are only numbered are not named by that.
+  if (name === "item" && known.length > 1 && known.every((cell, at) => Number(cellText(cell)) === at + 1)) return false;
   const fitting = known.filter((cell) => {
     const text = cellText(cell);
+    if (name === "stated_grade") return true;
     const bare = quantity === "current" ? text.replace(/%$/, "").trim() : text;
     const isNumber = plainNumber(bare) !== undefined;
-    if (name === "stated_grade") return /\d/.test(text);
     if (choices !== undefined)
       return choices.some((one) => one.toLowerCase() === text.toLowerCase()) || choiceMeant(name, text) !== undefined;
     if (quantity === "text" || quantity === "date") return quantity === "date" || !isNumber || NAMES_A_ROW.has(name);
@@ -93,6 +95,9 @@ interface Candidate {
   readonly over?: ReferenceKind;
   readonly isOurs: boolean;
 }
+
+/** Words that by themselves are like nothing in particular. */
+const GENERIC = new Set("temp delta difference max value reading phase component level fault point id".split(" "));
 
 const keyOf = (words: Iterable<string>): string => [...new Set(words)].sort().join(" ");
 const BY_WORDS = new Map<string, Phrase[]>();
@@ -114,15 +119,18 @@ function candidate(header: string, words: ReadonlySet<string>): Candidate | unde
 
 /** Ours that share a word with the header, the most alike first. */
 function alike(words: ReadonlySet<string>): string[] {
-  const shared = [...words].filter((word) => KNOWN_WORDS.has(word)).length;
-  if (shared < words.size * LEAST_ALIKE) return [];
+  const shared = [...words].filter((word) => KNOWN_WORDS.has(word));
+  if (shared.length < words.size * LEAST_ALIKE || shared.every((word) => GENERIC.has(word))) return [];
   const scored = PHRASES.map(({ words: phrase, names }) => ({
     names,
     score: phrase.filter((word) => words.has(word)).length / Math.max(words.size, phrase.length),
-  }));
-  const best = Math.max(0, ...scored.map(({ score }) => score));
-  if (best < LEAST_ALIKE) return [];
-  return [...new Set(scored.filter(({ score }) => score === best).flatMap(({ names }) => names))]
+    // A header that holds all of it says more than one that only shares a word with it.
+    isWhole: phrase.every((word) => words.has(word)),
+  })).filter(({ score }) => score >= LEAST_ALIKE);
+  const isAnyWhole = scored.some(({ isWhole }) => isWhole);
+  const fitting = scored.filter(({ isWhole }) => isWhole || !isAnyWhole);
+  const best = Math.max(0, ...fitting.map(({ score }) => score));
+  return [...new Set(fitting.filter(({ score }) => score === best).flatMap(({ names }) => names))]
     .filter((name) => name !== "none")
     .slice(0, 3);
 }

@@ -8,11 +8,13 @@ import { unitOf, type Units } from "../units.js";
 import { unitWritten } from "./claim-number.js";
 import { withDays } from "./dates.js";
 import { decimalMark, isGrouped, withDigits, withPoint } from "./digits.js";
-import type { ClientTable } from "./find-table.js";
+import type { ClientRow, ClientTable } from "./find-table.js";
 import { headerKey, mapHeaders, type MappedHeader, type Taken, type Told } from "./map-headers.js";
 import { addFullLoad, isPercent, withoutPercent } from "./per-cent.js";
 
 export interface PreparedReport {
+  /** The client's, without what only sums it up. */
+  readonly table: ClientTable;
   readonly mapping: readonly MappedHeader[];
   /** Our columns, as headers for AUDIT. */
   readonly names: readonly string[];
@@ -32,6 +34,8 @@ export interface PrepareOptions {
   readonly units?: Units;
   /** Every cell is a text, as in a CSV file: the texts tell the digits. */
   readonly isText: boolean;
+  /** What the report's words for grades mean, in lower case. */
+  readonly grades?: ReadonlyMap<string, number>;
 }
 
 /** What belongs to one of a row's rises alone; its temperatures are what both are worked out from. */
@@ -43,7 +47,9 @@ const quantityOf = (name: string) => AUDIT_COLUMNS.find((one) => one.name === na
 const isNumeric = (name: string): boolean => !["text", "date", "band"].includes(quantityOf(name));
 const isDegrees = (name: string): boolean => ["temperature", "difference"].includes(quantityOf(name));
 
-export function prepareReport(table: ClientTable, options: PrepareOptions): PreparedReport {
+export function prepareReport(whole: ClientTable, options: PrepareOptions): PreparedReport {
+  const totals = whole.rows.filter(isTotal);
+  const table = { ...whole, rows: whole.rows.filter((row) => !totals.includes(row)) };
   const columns = table.headers.map((header, at) => ({
     header,
     unit: table.units[at],
@@ -53,7 +59,7 @@ export function prepareReport(table: ClientTable, options: PrepareOptions): Prep
   const mapping = mapHeaders(columns).filter(({ header }) => header !== "");
   const taken = mapping.filter((one): one is Taken => one.column !== undefined);
   const { units, unitsFrom } = unitsOf(taken, table, options.units);
-  const added: string[] = [];
+  const added = totals.map(({ line }) => `line ${line} looks like a total or a mean and was left out`);
   const numbers = taken.flatMap(({ at, column }) =>
     isNumeric(column) ? table.rows.map(({ cells }) => cells[at] ?? null) : [],
   );
@@ -69,6 +75,9 @@ export function prepareReport(table: ClientTable, options: PrepareOptions): Prep
       if (told !== undefined) added.push(told);
       return [...cells];
     }
+    if (column === "item") return carriedDown(own, added);
+    if (column === "stated_grade" && options.grades !== undefined)
+      return own.map((cell) => gradeTold(cell, options.grades!));
     if (!isNumeric(column)) return own;
     const points = mark === undefined ? own : own.map((cell) => withPoint(cell, mark));
     const bare = quantityOf(column) === "current" && isPercent(one, table.rows) ? withoutPercent(points) : points;
@@ -105,7 +114,36 @@ export function prepareReport(table: ClientTable, options: PrepareOptions): Prep
       sources.push(r);
     }
   }
-  return { mapping, names, rows, sources, units, unitsFrom, added };
+  return { table, mapping, names, rows, sources, units, unitsFrom, added };
+}
+
+/** A row whose first text says that it sums up the others. */
+function isTotal({ cells }: ClientRow): boolean {
+  const first = cells.find((cell) => typeof cell === "string" && /\p{L}/u.test(cell));
+  return /^(?:grand |sub)?-?(?:totals?|sum|summe|average|mean|count)\b(?!\s*\p{L}{3,}\s*\d)/iu.test(cellText(first));
+}
+
+/** A cell that reaches down over several rows stands in the first of them alone. */
+function carriedDown(cells: readonly Cell[], added: string[]): Cell[] {
+  let above = "";
+  let carried = 0;
+  const filled = cells.map((cell): Cell => {
+    const text = cellText(cell);
+    if (text !== "") above = text;
+    if (text !== "" || above === "") return cell;
+    carried++;
+    return `${above} (as above)`;
+  });
+  if (carried > 0)
+    added.push(`item of the row above where a row has none: ${carried} ${carried === 1 ? "row" : "rows"}`);
+  return filled;
+}
+
+/** "Serious" as "4 (Serious)", where it was said what the word means. */
+function gradeTold(cell: Cell, grades: ReadonlyMap<string, number>): Cell {
+  const text = cellText(cell);
+  const grade = grades.get(text.toLowerCase());
+  return grade === undefined ? cell : `${grade} (${text})`;
 }
 
 /** Without the noise that a sheet's own subtraction leaves in the last binary digits. */

@@ -73,7 +73,17 @@ test.each([
 test("what stands below decides where the name leaves it open, and speaks against a name", () => {
   expect(shortly(["Reference"], [["adjacent phase", "ambient air"]])).toEqual(["reference"]);
   expect(shortly(["Reference"], [[45.1, 46.2]])).toEqual(["stated_reference_temp"]);
-  expect(shortly(["Severity"], [["minor", "serious"]])).toEqual(["-"]);
+  expect(shortly(["Severity"], [["minor", "serious"]])).toEqual(["stated_grade"]);
+  // Rows that are only numbered are not named by that.
+  expect(
+    shortly(
+      ["Item", "Equipment"],
+      [
+        [1, 2, 3],
+        ["Pump", "Fan", "Fan"],
+      ],
+    ),
+  ).toEqual(["-", "item"]);
   expect(shortly(["Emissivity"], [["see note", "paint"]])).toEqual(["-"]);
 });
 
