@@ -5,7 +5,7 @@ import type { Audited } from "./text.js";
 
 /** @returns the layout that the README gives */
 export function auditJson({ file, sheet, prepared, records, findings }: Audited): string {
-  const { mapping, units, added } = prepared;
+  const { mapping, units, notes } = prepared;
   const report = {
     file,
     ...(sheet === undefined ? {} : { sheet }),
@@ -18,7 +18,7 @@ export function auditJson({ file, sheet, prepared, records, findings }: Audited)
       over,
       why,
     })),
-    added,
+    notes,
     rows: records,
     report_findings: findings,
   };

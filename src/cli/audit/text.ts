@@ -159,7 +159,7 @@ export function textLines(records: readonly AuditRecord[]): string[] {
 
 export function auditText(audited: Audited): string[] {
   const { file, sheet, others, prepared, report, records, findings } = audited;
-  const { table, units, unitsFrom, added } = prepared;
+  const { table, units, unitsFrom, notes } = prepared;
   const groups = grouped(records);
   const told = groups.filter((group) => group.some(isTold));
   const place = sheet === undefined ? "" : `, sheet ${sheet}`;
@@ -169,7 +169,7 @@ export function auditText(audited: Audited): string[] {
   return [
     `${file}${place}: headers in line ${table.headerLine}, ${count(table.rows.length, "row")}, in ${units === "C" ? "°C" : "°F"} (${unitsFrom})`,
     ...(others.length > 0 ? [`other sheets: ${others.join(", ")} (--sheet takes one of them)`] : []),
-    ...section("What was taken for what", [...mappingLines(prepared), ...added.map((one) => `added: ${one}`)]),
+    ...section("What was taken for what", [...mappingLines(prepared), ...notes.map((one) => `note: ${one}`)]),
     ...section("Readings as text", texts),
     ...section(
       "Not reproduced, with a defect, or of another grade",

@@ -58,7 +58,7 @@ function mappingSheet({ prepared, records, file }: Audited): NotesSheet {
     lines: [
       `Which column of ${file.replaceAll("\\", "/").split("/").at(-1) ?? ""} was taken for which of ours. What is not taken is not in this workbook.`,
       ...mappingLines(prepared).map((line) => line.replaceAll(/\s+/g, " ")),
-      ...prepared.added.map((one) => `Added: ${one}.`),
+      ...prepared.notes.map((one) => `Note: ${one}.`),
       ...textLines(records).map((line) => `R${line.slice(1)}.`),
     ].map((line) => shortened(line, MOST_OF_CELL)),
   };

@@ -15,6 +15,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
   fla: "rated load",
   tmax: "max temp",
   tobj: "object temp",
+  app: "apparent",
   trefl: "reflected temp",
   tref: "reference temp",
   tamb: "ambient temp",

@@ -31,7 +31,7 @@ export function addFullLoad(
   values: Map<string, Cell[]>,
   others: readonly Taken[],
   rows: readonly ClientRow[],
-  added: string[],
+  notes: string[],
 ): void {
   const load = others.find(({ column }) => column === "load");
   if (load === undefined || !isPercent(load, rows)) return;
@@ -44,7 +44,7 @@ export function addFullLoad(
   for (const other of others.filter(({ column }) => LOADS.includes(column))) {
     if (isPercent(other, rows) || (other.unit === undefined && !isBeyondFull(values.get(other.column) ?? []))) continue;
     values.delete(other.column);
-    added.push(`"${other.header}" left out, since "${load.header}" is in per cent`);
+    notes.push(`"${other.header}" left out, since "${load.header}" is in per cent`);
   }
   if (values.has("reference_load")) return;
   const full = isFraction ? 1 : FULL_LOAD;
@@ -52,7 +52,7 @@ export function addFullLoad(
     "reference_load",
     cells.map((cell) => (cellText(cell) === "" ? null : full)),
   );
-  added.push(
+  notes.push(
     `reference_load ${full}, since "${load.header}" is in per cent${isFraction ? ", held as shares of 1" : ""}`,
   );
 }

@@ -1,4 +1,4 @@
-/** A client's table in our columns, as AUDIT reads it: what was found, what was added, which row is whose. */
+/** A client's table in our columns, as AUDIT reads it: what was found, what was added or left out, which row is whose. */
 import type { Cell } from "../contract.js";
 import { AUDIT_COLUMNS } from "../audit-columns.js";
 import { decimalsByColumn } from "../audit-read.js";
@@ -24,8 +24,8 @@ export interface PreparedReport {
   readonly units: Units;
   /** Where the units are from, in words. */
   readonly unitsFrom: string;
-  /** What was added that the report does not have in so many words. */
-  readonly added: readonly string[];
+  /** What was added or left out, in words. */
+  readonly notes: readonly string[];
 }
 
 export interface PrepareOptions {
@@ -59,23 +59,23 @@ export function prepareReport(whole: ClientTable, options: PrepareOptions): Prep
   const mapping = mapHeaders(columns).filter(({ header }) => header !== "");
   const taken = mapping.filter((one): one is Taken => one.column !== undefined);
   const { units, unitsFrom } = unitsOf(taken, table, options.units);
-  const added = totals.map(({ line }) => `line ${line} looks like a total or a mean and was left out`);
+  const notes = totals.map(({ line }) => `line ${line} looks like a total or a mean and was left out`);
   const numbers = taken.flatMap(({ at, column }) =>
     isNumeric(column) ? table.rows.map(({ cells }) => cells[at] ?? null) : [],
   );
   const mark = decimalMark(numbers);
-  if (mark === ",") added.push("decimal commas read as points");
+  if (mark === ",") notes.push("decimal commas read as points");
   if (mark !== undefined && numbers.some((cell) => isGrouped(cell, mark)))
-    added.push(`thousands parted by ${mark === "," ? "points" : "commas"}, as the other numbers tell`);
+    notes.push(`thousands parted by ${mark === "," ? "points" : "commas"}, as the other numbers tell`);
   const cellsOf = (one: Taken): Cell[] => {
     const { at, column, unit } = one;
     const own = table.rows.map(({ cells }) => cleaned(cells[at] ?? null));
     if (quantityOf(column) === "date") {
       const { cells, told } = withDays(own);
-      if (told !== undefined) added.push(told);
+      if (told !== undefined) notes.push(told);
       return [...cells];
     }
-    if (column === "item") return carriedDown(own, added);
+    if (column === "item") return carriedDown(own, notes);
     if (column === "stated_grade" && options.grades !== undefined)
       return own.map((cell) => gradeTold(cell, options.grades!));
     if (!isNumeric(column)) return own;
@@ -86,10 +86,10 @@ export function prepareReport(whole: ClientTable, options: PrepareOptions): Prep
   const rises = taken.filter(({ column }) => column === "stated_rise");
   const others = taken.filter(({ column }) => column !== "stated_rise");
   const values = new Map(others.map((one) => [one.column, cellsOf(one)]));
-  addFullLoad(values, others, table.rows, added);
+  addFullLoad(values, others, table.rows, notes);
   const stated = rises.map(({ over, ...one }) => ({ over, cells: cellsOf(one) }));
   for (const { header, over } of rises)
-    if (over !== undefined) added.push(`reference ${over} where the row has none, since "${header}" says so`);
+    if (over !== undefined) notes.push(`reference ${over} where the row has none, since "${header}" says so`);
   const needsReference = stated.some(({ over }) => over !== undefined);
   const names = [
     ...values.keys(),
@@ -114,7 +114,7 @@ export function prepareReport(whole: ClientTable, options: PrepareOptions): Prep
       sources.push(r);
     }
   }
-  return { table, mapping, names, rows, sources, units, unitsFrom, added };
+  return { table, mapping, names, rows, sources, units, unitsFrom, notes };
 }
 
 /** A row whose first text says that it sums up the others. */
@@ -124,7 +124,7 @@ function isTotal({ cells }: ClientRow): boolean {
 }
 
 /** A cell that reaches down over several rows stands in the first of them alone. */
-function carriedDown(cells: readonly Cell[], added: string[]): Cell[] {
+function carriedDown(cells: readonly Cell[], notes: string[]): Cell[] {
   let above = "";
   let carried = 0;
   const filled = cells.map((cell): Cell => {
@@ -135,7 +135,7 @@ function carriedDown(cells: readonly Cell[], added: string[]): Cell[] {
     return `${above} (as above)`;
   });
   if (carried > 0)
-    added.push(`item of the row above where a row has none: ${carried} ${carried === 1 ? "row" : "rows"}`);
+    notes.push(`item of the row above where a row has none: ${carried} ${carried === 1 ? "row" : "rows"}`);
   return filled;
 }
 

@@ -16,10 +16,10 @@ test("a load in per cent is of the full load, and no column in amperes is", () =
     ["P1", "50 %", "200", "10.0"],
     ["P2", "74", "180", "12.0"],
   ];
-  const { added, column } = prepared(grid);
+  const { notes, column } = prepared(grid);
   expect(column("load")).toEqual(["50", "74"].map(Number));
   expect(column("reference_load")).toEqual([100, 100]);
-  expect(added).toContain('"Max load (A)" left out, since "Load (%)" is in per cent');
+  expect(notes).toContain('"Max load (A)" left out, since "Load (%)" is in per cent');
 });
 
 test("a per cent sign close to the name is a unit", () => {
