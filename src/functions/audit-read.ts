@@ -2,7 +2,7 @@
 import type { Claim, Printed } from "../core/audit/verdict/claim.js";
 import { EXPONENT } from "../core/loading/load.js";
 import { inRange, type Range } from "../core/errors.js";
-import { isBareMetal } from "../core/check/surface.js";
+import { isBareMetal, isOxidised } from "../core/check/surface.js";
 import { COLUMN_LIMITS } from "../core/check/limits.js";
 import type { Named } from "../core/check/named.js";
 import type { Settings } from "../core/correction/settings.js";
@@ -161,6 +161,7 @@ export function readClaim(typed: readonly Cell[], number: number, reading: Readi
     view,
     ...given("material", material),
     isMetal: isBareMetal(material),
+    isOxidised: isOxidised(material),
     isOutdoors: access === "outdoor",
     isThroughWindow: access === "window" || named.given("window_temp"),
     ...given("image", named.text("image")),

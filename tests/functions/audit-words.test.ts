@@ -102,6 +102,17 @@ test("grades in the words of the criteria are read; other words are stated and n
   expect(turned("grade")).toEqual(["follows"]);
 });
 
+test("oxidised copper is no bare metal: 0.65 is what tables have for it (EMISSIVITY gives the source)", () => {
+  const show = audited(
+    [...BASIC, "material"],
+    [
+      ["58.0", 0.65, 22, 1, "70.5", "copper, oxidised"],
+      ["58.0", 0.65, 22, 1, "70.5", "copper, polished"],
+    ],
+  );
+  expect(show("method").map((words) => cellText(words).includes("bare metal"))).toEqual([false, true]);
+});
+
 test("what is given and cannot be is not called unstated; a dash is nothing", () => {
   const show = audited(BASIC, [
     ["58.0", 95, 22, 1, "59.6"],

@@ -59,8 +59,8 @@ describe("the template", () => {
     const found = done.block("Findings", "B1", "B40").map(([cell]) => String(cell ?? ""));
     const whole = found.filter((words) => /materials|^image|explain/.test(words));
     expect(whole).toEqual([
-      expect.stringMatching(/^emissivity 0\.95 on \d+ rows of \d materials$/),
-      "image D-0234 on rows 34, 35",
+      expect.stringMatching(/^emissivity 0\.95 on \d+ rows of \d materials\. /),
+      expect.stringMatching(/^image D-0234 on rows 34, 35\. .*Ask/),
     ]);
     expect(["audit_rows", "audit_reproduced", "audit_open", "audit_not"].map((name) => done.named(name))).toEqual([
       40, 24, 1, 15,

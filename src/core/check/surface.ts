@@ -5,6 +5,13 @@ const METAL = words(
 const COVER =
   /\b(paint|lacquer|varnish|tape|patch|anodi[sz]|enamel|powder|sleeve|shrink|boot|insulat|pvc|xlpe|rubber|grease|oil|film|dirt|spray|label|epoxy|resin)/i;
 
+const OXIDE = /\b(?:oxid|tarnish|black|rust|corro|patina|weather|scale|rough)/i;
+
+/** Whether a metal is named with what grows on it, whose emissivity is far above that of the metal. */
+export function isOxidised(surface: string | undefined): boolean {
+  return surface !== undefined && OXIDE.test(surface);
+}
+
 function words(list: string): ReadonlySet<string> {
   return new Set(list.split(" "));
 }

@@ -1,13 +1,16 @@
 /** The page that goes to the client: how many rows, what of the whole report, which rows and why. */
 import type { FreeCell, FreeSheet } from "../contract.js";
-import { at, headers, lines, spill } from "../report/free.js";
+import { at, headers, lines } from "../report/free.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 import { auditCall } from "./computed.js";
 
-const WIDTHS = [44, 300, 390, 300, 240, 260, 300] as const;
+const WIDTHS = [44, 170, 84, 360, 190, 210, 250] as const;
 const FINDINGS = 11;
 /** Findings of the whole report that the page shows. */
-const MOST = 18;
+const MOST = 10;
+/** Rows of the list that have room for three lines from the beginning. */
+const LISTED = 120;
+const THREE_LINES = 56;
 const ROWS = FINDINGS + MOST + 4;
 
 const COUNTS: readonly (readonly [label: string, condition: string, name: string])[] = [
@@ -49,16 +52,19 @@ export function findingsSheet(heading: readonly string[], units: SheetUnits): Fr
     name: "Findings",
     heading,
     widths: WIDTHS,
-    heights: notes.heights,
+    heights: {
+      ...notes.heights,
+      ...Object.fromEntries(Array.from({ length: LISTED }, (_, row) => [ROWS + 1 + row, THREE_LINES])),
+    },
     cells: [
       ...counts,
       at(FINDINGS - 2, 0, "The whole report", "subheading"),
       at(
         FINDINGS - 1,
         1,
-        `=LET(found,${auditCall("findings", units, "ClaimList")},count,ROWS(found),IF(count=1,{"nothing over all rows","",""},FILTER(found,SEQUENCE(count)<=${MOST + 1})))`,
+        `=LET(found,${auditCall("findings", units, "ClaimList")},count,ROWS(found),IF(count=1,"nothing over all rows",LET(known,FILTER(found,(SEQUENCE(count)>1)*(SEQUENCE(count)<=${MOST + 1})),CHOOSECOLS(known,1)&". "&CHOOSECOLS(known,2)&" "&CHOOSECOLS(known,3))))`,
         "label",
-        { size: { rows: MOST + 1, columns: 3 } },
+        { size: { rows: MOST, columns: 1 } },
       ),
       at(
         FINDINGS + MOST,
@@ -68,12 +74,13 @@ export function findingsSheet(heading: readonly string[], units: SheetUnits): Fr
       ),
       ...notes.cells,
       ...headers(ROWS, ["row", "item", "image", "what it states", "method", "grade", "consequence"]),
-      spill(
+      at(
         ROWS + 1,
         0,
         `=IF(SUM((${shown})*1)=0,{"","none","","","","",""},FILTER(HSTACK(SEQUENCE(ROWS(ClaimList[item])),${["item", "image"].map(given).join(",")},` +
           `IF(ClaimList[values]="","reproduced",ClaimList[values]),ClaimList[method],ClaimList[grade],ClaimList[consequence]),(${shown})>0))`,
-        7,
+        "words",
+        { size: { rows: LISTED, columns: WIDTHS.length } },
       ),
       at(0, 6, `=${ROWS + 2}+MAX(1,SUM((${shown})*1))`, "muted", { name: "audit_printed_rows", format: ";;;" }),
     ],

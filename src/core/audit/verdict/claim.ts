@@ -57,6 +57,8 @@ export interface Claim {
   readonly view: View;
   readonly material?: string;
   readonly isMetal: boolean;
+  /** Of a metal: named with what grows on it, so that an emissivity above 0.5 may well be right. */
+  readonly isOxidised?: boolean;
   readonly isOutdoors: boolean;
   readonly isThroughWindow: boolean;
   readonly image?: string;

@@ -70,7 +70,7 @@ export function defectsOf(claim: Claim, verdicts: readonly NumberVerdict[]): Def
       "qualitative-only",
       emissivity !== undefined && below(emissivity, QUALITATIVE) && (statedTemp !== undefined || ofRise),
     ],
-    ["bare-metal-emissivity", claim.isMetal && above(emissivity, BARE_METAL)],
+    ["bare-metal-emissivity", claim.isMetal && claim.isOxidised !== true && above(emissivity, BARE_METAL)],
     [
       "reflected-is-air-outdoors",
       claim.isOutdoors &&
