@@ -160,8 +160,9 @@ test("only what is typed is unlocked; grades keep their looks below a spill; a s
   // The block is A4 to A6; a spill that grows keeps its grades' looks well beyond.
   const areas = all(sheet, "conditionalFormatting").map(({ attributes }) => attributes.sqref);
   expect(new Set(areas)).toEqual(new Set(["A4:A506"]));
-  // Twice the 718 pixels of A4 between its margins (210 mm - 20 mm at 96 pixels an inch): half the size, no fit to pages.
-  expect(all(sheet, "pageSetup")[0]!.attributes).toMatchObject({ scale: "50" });
+  // Twice the 718 pixels of A4 between its margins (210 mm - 20 mm at 96 pixels an inch): half the size, and a fifth
+  // less for digits as wide as those of the widest usual font; no fit to pages.
+  expect(all(sheet, "pageSetup")[0]!.attributes).toMatchObject({ scale: "41" });
   expect(all(sheet, "pageSetUpPr").filter(({ attributes }) => attributes.fitToPage === "1")).toEqual([]);
   expect(
     new Map(all(xmlOf(parts, "xl/workbook.xml"), "definedName").map((one) => [one.attributes.name, one.text])),

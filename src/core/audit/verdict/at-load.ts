@@ -93,13 +93,16 @@ function isOfStatedRise(stated: Printed, claim: Claim, exponent: number): boolea
   return Math.abs(stated.value - value) <= stated.half + ofLoads + SLACK;
 }
 
+const SCALED = "difference-scaled";
+
 /** Of unequal currents without the air: the stated rise scaled is no way to it, and shows all the same. */
 function scaledAnyway(stated: Printed, claim: Claim, found: NumberVerdict): NumberVerdict {
   const exponent = (claim.exponent === undefined ? USUAL_EXPONENTS : [claim.exponent]).find((one) =>
     isOfStatedRise(stated, { ...claim, reference: "ambient" }, one),
   );
   const gives = stated.value;
-  return exponent === undefined ? found : { ...found, slips: [{ key: "difference-scaled", gives, chance: undefined }] };
+  const key = SCALED;
+  return exponent === undefined ? found : { ...found, slips: [{ key, gives, chance: undefined }] };
 }
 
 function slips(claim: Claim, ends: Ends, exponent: number): { key: string; gives: number | undefined }[] {
@@ -125,7 +128,7 @@ function slips(claim: Claim, ends: Ends, exponent: number): { key: string; gives
     ...[1, 1.6, 1.7, 1.8, 2]
       .filter((n) => Math.abs(n - exponent) > 1e-9)
       .map((n) => candidate(`exponent-${n}`, atLoad(claim, ends, n).value)),
-    candidate("difference-scaled", at(rise, from, to, exponent)),
+    candidate(SCALED, at(rise, from, to, exponent)),
     candidate("difference-scaled-1.6", isUnequal(claim) ? at(rise, from, to, 1.6) : undefined),
     candidate("difference-scaled-2", isUnequal(claim) ? at(rise, from, to, 2) : undefined),
     candidate("upside-down", at(rise, to, from, exponent)),

@@ -86,7 +86,7 @@ export function auditRow(claim: Claim, numbering: Numbering | undefined): RowAud
 const FOLLOWS: ReadonlySet<GradeVerdict["kind"]> = new Set(["follows", "before rounding", "other numbering"]);
 
 /** Whether anything that the row states is not what its inputs give, or does not follow. */
-export function isReproduced({ lines, grade }: RowAudit): boolean {
+function isReproduced({ lines, grade }: RowAudit): boolean {
   const right = (line: StatedLine): boolean => line.number === undefined || line.number.kind === "reproduced";
   return lines.every(right) && (grade === undefined || FOLLOWS.has(grade.kind));
 }

@@ -20,9 +20,9 @@ import { blankSheet, type SheetBase, validationsOf } from "./sheet-base.js";
 const DEFAULT_WIDTH = 88;
 /** Rows below a spill in which its grades keep their looks when it grows. */
 const GROWTH = 500;
-/** Pixels across a printed page at full size. */
 /** A program without the font takes one with wider digits, and columns are as wide as so many digits. */
 const OTHER_FONT = 0.82;
+/** Pixels across a printed page at full size. */
 const PAGE_WIDTH: Readonly<Record<PrintSetup["paper"], Readonly<Record<"portrait" | "landscape", number>>>> = {
   A4: { portrait: 718, landscape: 1040 },
   Letter: { portrait: 740, landscape: 975 },
