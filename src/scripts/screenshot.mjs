@@ -44,7 +44,7 @@ async function pictures(name, options) {
   for (const way of ["Start", "Check", "Look", "Functions", "Sources"]) await paneShot(page, shot, way, narrow);
   if (narrow) await page.keyboard.press("Escape");
   else await widePane(page, shot);
-  await page.evaluate(() => globalThis.greybody.select("Route", "B8"));
+  await page.evaluate(() => globalThis.greybody.select("Route", "B12"));
   await page.locator(".gb-choice-button").click();
   await page.waitForTimeout(300);
   await shot("3-choices");
@@ -61,7 +61,7 @@ async function pictures(name, options) {
 
 /** One way of the pane, for a row that has something to say. */
 async function paneShot(page, shot, way, narrow) {
-  await page.evaluate(() => globalThis.greybody.select("Route", "G8"));
+  await page.evaluate(() => globalThis.greybody.select("Route", "G12"));
   const panel = page.getByRole("complementary", { name: "Pane", exact: true });
   if (narrow && !(await panel.isVisible())) await page.getByRole("button", { name: "Panel" }).click();
   await page.getByRole("tab", { name: way, exact: true }).click();
@@ -88,9 +88,11 @@ async function readmePicture() {
     const { box, cell, columns } = globalThis.greybody;
     const letters = (index) =>
       (index < 26 ? "" : letters(Math.floor(index / 26) - 1)) + String.fromCharCode(65 + (index % 26));
-    const titles = Array.from({ length: columns("Route") }, (_, index) => `${letters(index)}6`);
-    const first = titles.find((at) => /^= rise\s+over\s+similar/.test(cell("Route", at).shown));
-    return box(first).x - box("A6").x - box("A6").width;
+    // The headers stand below lines whose number changes with what a sheet has to say.
+    const rows = Array.from({ length: 12 }, (_, row) => row + 1);
+    const titles = Array.from({ length: columns("Route") }, (_, index) => rows.map((row) => `${letters(index)}${row}`));
+    const first = titles.flat().find((at) => /^= rise\s+over\s+similar/.test(cell("Route", at).shown));
+    return box(first).x - box("A1").x - box("A1").width;
   });
   await scrollRight(page, by);
   await page.screenshot({ path: inRoot("workbooks/page.png") });
