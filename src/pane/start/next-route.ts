@@ -51,7 +51,11 @@ export async function nextFromOpen(
   if (!heading.ok) return heading;
   const { units } = readings.table;
   const lines = heading.value.map(([cell]) => (typeof cell === "string" ? cell : ""));
-  const empty = template.empty({ units, rows: 1, ...(lines[0] === "" ? {} : { title: lines[0]! }) });
+  const empty = template.empty({
+    units,
+    rows: 1,
+    ...(lines[0] === "" || isFormula(lines[0]) ? {} : { title: lines[0]! }),
+  });
   const rowsOf = (name: string): TableContent["rows"] => contents.get(name)?.rows ?? [];
   const made = nextRoute({
     template,

@@ -52,8 +52,10 @@ export function taken({ value, isWorkedOut }: ReadCell, kind: CellKind, place: s
   if (typeof value !== "string") return value;
   if (quantity !== undefined && from !== to && /\d/.test(value))
     left.at(`Text stands where a number with a unit belongs: it was taken as it is, in the old unit`, place);
-  // Text of a file never becomes a formula.
-  if (!value.startsWith("=")) return value;
-  left.at("A text that begins with = was given a space before it, so that it stays text", place);
-  return ` ${value}`;
+  const text = staysText(value);
+  if (text !== value) left.at("A text that begins with = was given a space before it, so that it stays text", place);
+  return text;
 }
+
+/** Text of a file never becomes a formula. */
+export const staysText = (text: string): string => (text.startsWith("=") ? ` ${text}` : text);

@@ -53,5 +53,5 @@ export function titleOf(first: SheetDescription | undefined, contents: BookConte
   const file = first && sheetOf(first, contents);
   const cell = file?.at(0, first?.kind === "table" ? first.frozenColumns : 0);
   const text = cell?.isWorkedOut === false ? textOf(cell.value).trim() : "";
-  return text === "" || text.startsWith("=") ? contents.title : text;
+  return [text, contents.title ?? ""].find((one) => one !== "" && !one.startsWith("="));
 }

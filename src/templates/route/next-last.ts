@@ -1,5 +1,6 @@
 /** What the last survey leaves of each asset: its columns "Last time", and whether it is to be looked at again. */
 import { type Cell, isCellError } from "../../functions/contract.js";
+import { staysText } from "../refill/cells.js";
 import type { RowRecord } from "../refill/records.js";
 
 /** The last route, worked out: rows by key, in its own units. */
@@ -12,6 +13,8 @@ export interface LastRoute {
 
 export interface LastOfAsset {
   readonly id: string;
+  /** As it stands in Assets: 101 is not the text "101" to a formula, and a space at its end counts. */
+  readonly cell: Cell;
   /** Rows it had on the last route. */
   readonly rows: number;
   /** The worst of its rows that were looked at. */
@@ -39,21 +42,25 @@ export function dayInWords(day: number): string {
   return new Date(Math.round((Math.floor(day) - 25_569) * 86_400_000)).toISOString().slice(0, 10);
 }
 
-/** Of every asset of the list, in its order; a line without an asset is none. */
+/** Of every asset of the list, in its order; a line without an asset is none, and of two of one name the first counts. */
 export function lastOf({ readings, assets, followUp, date }: LastRoute): LastOfAsset[] {
   const rowsOf = grouped(readings);
   const followUpOf = grouped(followUp);
+  const listed = new Set<string>();
   return assets.flatMap((asset): LastOfAsset[] => {
-    const id = words(asset.asset_id);
-    if (id === "") return [];
+    const { asset_id = null } = asset;
+    const cell = typeof asset_id === "string" ? staysText(asset_id) : asset_id;
+    const id = words(cell);
+    if (id === "" || listed.has(id.toLowerCase())) return [];
+    listed.add(id.toLowerCase());
     const rows = rowsOf.get(id.toLowerCase()) ?? [];
     const worst = worstOf(rows.filter((row) => words(row.status) !== "not inspected" && isFilled(row)));
     const grade = numberIn(worst?.grade_number);
     const repairs = followUpOf.get(id.toLowerCase()) ?? [];
-    const own = repairs.filter(({ found_on }) => date !== undefined && found_on === date);
+    const own = repairs.filter(({ found_on }) => numberIn(found_on) === date);
     const followed = own.find(({ closed_on }) => words(closed_on) === "") ?? own[0];
     const isGraded = grade !== undefined && grade >= 1;
-    const open = repairs.find((one) => words(one.closed_on) === "" && !own.includes(one));
+    const open = repairs.find((one) => words(one.closed_on) === "" && (date === undefined || !own.includes(one)));
     const since = numberIn(open?.found_on);
     const why = (row: RowRecord | undefined): string => words(row?.grade_found).split(":")[0] ?? "";
     const repeat =
@@ -68,6 +75,7 @@ export function lastOf({ readings, assets, followUp, date }: LastRoute): LastOfA
     return [
       {
         id,
+        cell,
         rows: rows.length,
         worst,
         grade,

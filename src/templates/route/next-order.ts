@@ -1,9 +1,10 @@
 /** In which order the next route goes: repeats, then what is overdue, then the rest as it was listed. */
+import type { Cell } from "../../functions/contract.js";
 import { dayInWords, type LastOfAsset, type LastRoute, numberIn, words } from "./next-last.js";
 
 export interface Ordered {
   /** An asset a row; one that had several rows has them again. */
-  readonly ids: readonly string[];
+  readonly ids: readonly Cell[];
   readonly told: readonly string[];
 }
 
@@ -33,8 +34,8 @@ export function orderOf(assets: readonly LastOfAsset[], last: LastRoute, date: n
     )}.${date === undefined ? " With a date for the new survey, what is overdue by then comes first." : ""}`,
     ...(unlisted.length === 0 ? [] : [`On the last route but not in Assets, so they have no row: ${named(unlisted)}.`]),
   ];
-  const ids = [...repeats, ...overdue, ...rest].flatMap(({ id, rows }) =>
-    Array.from({ length: Math.max(1, rows) }, () => id),
+  const ids = [...repeats, ...overdue, ...rest].flatMap(({ cell, rows }) =>
+    Array.from({ length: Math.max(1, rows) }, () => cell),
   );
   return { ids, told };
 }

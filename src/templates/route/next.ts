@@ -2,7 +2,7 @@
 import type { Cell } from "../../functions/contract.js";
 import type { Units } from "../../functions/units.js";
 import type { BookDescription, FormSheet, NotesSheet, SheetDescription, TableSheet } from "../contract.js";
-import { converted } from "../refill/cells.js";
+import { converted, staysText } from "../refill/cells.js";
 import { CARRIED_OVER } from "../refill/refill.js";
 import type { RowRecord } from "../refill/records.js";
 import type { Template } from "../registry.js";
@@ -96,6 +96,9 @@ function jobOf(empty: FormSheet, old: FormSheet, date: number | undefined, told:
   return { ...old, fields };
 }
 
+/** Words of the last workbook as a cell. */
+const asText = (said: string): string | null => (said === "" ? null : staysText(said));
+
 /** A row of a table from cells by key; what is not named stays as it is in `before`. */
 function rowWith(
   { columns }: TableSheet,
@@ -133,7 +136,7 @@ function assetRows(
         ...due,
         last_grade: gradeInWords(found, last.date),
         last_rise: difference(numberIn(worst.rise_judged)),
-        last_over: words(worst.judged_over) || null,
+        last_over: asText(words(worst.judged_over)),
         last_amps: load,
         last_load: load,
         repaired: repaired(found, last.followUp),
@@ -147,15 +150,15 @@ function assetRows(
 function gradeInWords({ worst, isInspected }: LastOfAsset, date: number | undefined): string | null {
   const grade = words(worst?.grade_found).split(":")[0] ?? "";
   const said = grade === "" ? words(worst?.status) : grade;
-  if (said === "" || isInspected) return said || null;
-  return `${said}, seen in part${date === undefined ? "" : ` on ${dayInWords(date)}`}`;
+  if (said === "" || isInspected) return asText(said);
+  return `${staysText(said)}, seen in part${date === undefined ? "" : ` on ${dayInWords(date)}`}`;
 }
 
 function repaired({ grade, followUp, id }: LastOfAsset, all: readonly RowRecord[]): string | null {
-  if (grade !== undefined && grade >= 1) return repairInWords(followUp) || "none noted";
+  if (grade !== undefined && grade >= 1) return asText(repairInWords(followUp)) ?? "none noted";
   const others = all.filter((one) => words(one.asset_id).toLowerCase() === id.toLowerCase());
   const latest = others.sort((a, b) => (numberIn(b.repair_date) ?? 0) - (numberIn(a.repair_date) ?? 0))[0];
-  return repairInWords(latest) || null;
+  return asText(repairInWords(latest));
 }
 
 /** What is open stays, what was graded last time and is not in it yet is added. */
@@ -170,13 +173,14 @@ function followUpRows(
   const filled = sheet.rows.map((row, at) => ({ row, at })).filter(({ row }) => row.some((cell) => cell !== null));
   const open = filled.filter(({ at }) => !isClosed(at)).map(({ row }) => row);
   const fresh = assets.filter(({ grade, followUp: known }) => grade !== undefined && grade >= 1 && known === undefined);
-  const added = fresh.map(({ id, worst }) =>
+  const added = fresh.map(({ cell, worst }) =>
     rowWith(sheet, {
-      asset_id: id,
+      asset_id: cell,
       found_on: date ?? null,
-      grade_found: words(worst?.grade_found) || null,
+      grade_found: asText(words(worst?.grade_found)),
       rise_found: difference(numberIn(worst?.rise_judged)),
-      over: words(worst?.judged_over) || null,
+      u_found: difference(numberIn(worst?.rise_U)),
+      over: asText(words(worst?.judged_over)),
       load_found: numberIn(worst?.load_judged) ?? null,
     }),
   );
