@@ -42,6 +42,20 @@ const PLAIN: readonly (readonly [string, unknown])[] = [
   ['=FILTER({1,2},FALSE,"none")', "none"],
   // Look-ups of a column: the first of equals whatever the case, a number never as a text.
   ['=XLOOKUP({"B";"c";2;"x"},{"a";"b";"B";2},{1;2;3;4},"none")', [[2], ["none"], [4], ["none"]]],
+  // Exactly means that * and ? are letters like others; an error that is found is given, as Excel does.
+  ['=XLOOKUP("A*1",{"AX1";"A*1"},{1;2})', 2],
+  ['=XLOOKUP({"A?1";"B*"},{"AX1";"A?1"},{1;2},"none")', [[2], ["none"]]],
+  ['=XMATCH({"A*";"a*1"},{"AX1";"A*1"})', [[{ error: "#N/A", message: expect.any(String) as string }], [2]]],
+  ['=IFERROR(XLOOKUP({1;2},{1;2},{#N/A;3},"none"),"error")', [["error"], [3]]],
+  ['=IFERROR(XLOOKUP(1,{1;2},{#N/A;3},"none"),"error")', "error"],
+  // A truth is no text.
+  ['={TRUE;FALSE}<>""', [[true], [true]]],
+  ['=TRUE<>"x"', true],
+  ['=TRUE=""', false],
+  // A number within a text has fifteen digits at most.
+  ['=1/3&""', "0.333333333333333"],
+  ['=0.1+0.2&" K"', "0.3 K"],
+  ['={1E-7;1E+21;2.5E-12;-20;1234.5}&""', [["0.0000001"], ["1E+21"], ["2.5E-12"], ["-20"], ["1234.5"]]],
   ['=XLOOKUP({0;"";"b"},{"a";"bc";"d"},{1;2;3},"none")', [["none"], ["none"], ["none"]]],
   ['=IFERROR(XMATCH({"d";"A";1},{"a";"bc";"d"}),0)', [[3], [1], [0]]],
   // Arithmetic by digits as the engine has it, truths as 1 and 0, texts that read as numbers.

@@ -1,4 +1,4 @@
-import { CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
+import { BooleanValueObject, CELL_INVERTED_INDEX_CACHE } from "@univerjs/engine-formula";
 
 /**
  * Lets every cell of a range be compared by its own value. The engine's index of a column, which it asks from the second
@@ -12,4 +12,19 @@ export function compareByValue(): void {
   cache.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
   cache.set = () => undefined;
   cache.setContinueBuildingCache = () => undefined;
+}
+
+let differs = false;
+
+/** A truth is no text: TRUE<>"" is TRUE, where the engine gave FALSE as it did for TRUE="". */
+export function compareTruths(): void {
+  if (differs) return;
+  differs = true;
+  const prototype = BooleanValueObject.prototype;
+  // eslint-disable-next-line @typescript-eslint/unbound-method -- called with its own value below
+  const { compare } = prototype;
+  prototype.compare = function (other, operator) {
+    if (other.isString() && String(operator) === "<>") return BooleanValueObject.create(true);
+    return compare.call(this, other, operator);
+  };
 }

@@ -12,7 +12,7 @@ import {
 } from "@univerjs/engine-formula";
 import type { FunctionSpec } from "../../functions/contract.js";
 import { CellMessages, type FormulaMessages } from "./cell-messages.js";
-import { compareByValue } from "./comparisons.js";
+import { compareByValue, compareTruths } from "./comparisons.js";
 import { explainError } from "./explain.js";
 import { executorsOf } from "./executors.js";
 import { limitFunctions, Refusal } from "./limits.js";
@@ -51,6 +51,7 @@ export function equipEngine(
   workQuickly(functions);
   limitFunctions(functions);
   compareByValue();
+  compareTruths();
   functions.registerExecutors(...executorsOf(specs, messages?.at));
   readLiteralsAsWritten(injector.get(ValueNodeFactory));
   readPreparedFormulas(injector.get(Lexer), injector.get(LexerTreeBuilder), injector.get(AstTreeBuilder));

@@ -61,6 +61,18 @@ function quickIf(own: Calculate): Calculate {
   };
 }
 
+/** A number as Excel puts it into a text: at most fifteen digits, small ones written out, powers as 1E+21. */
+function inWords(number: number): string {
+  const plain = String(number);
+  if (plain.length <= 15 && !plain.includes("e")) return plain;
+  const rounded = String(Number(number.toPrecision(15)));
+  const [, sign = "", first = "", rest = "", power = ""] = /^(-?)(\d)(?:\.(\d+))?e([+-]\d+)$/.exec(rounded) ?? [];
+  if (power === "") return rounded;
+  const zeros = -Number(power) - 1;
+  if (zeros > 0 && zeros < 9) return `${sign}0.${"0".repeat(zeros)}${first}${rest}`;
+  return `${sign}${first}${rest === "" ? "" : `.${rest}`}E${power.replace(/^(.)(\d)$/, "$10$2")}`;
+}
+
 function concatenate(...values: Value[]): Value {
   const spreads = values.map((value) => new Spread(value));
   const [rows, columns] = sizeOf(spreads);
@@ -77,6 +89,7 @@ function concatenate(...values: Value[]): Value {
         } else if (error === undefined) {
           if (value.isError()) error = value;
           else if (value.isBoolean()) text += String(value.getValue()).toUpperCase();
+          else if (value.isNumber()) text += inWords(value.getValue() as number);
           else if (!value.isNull()) text += String(value.getValue());
         }
       }

@@ -7,7 +7,10 @@ import {
 } from "@univerjs/engine-formula";
 import { arrayOf, cellOf, gridOf, type Calculate, type Value } from "./arrays.js";
 
-/** Ways of our own to look up a whole column of values exactly and from the top; anything else is left to the engine. */
+/**
+ * Ways of our own to look up values exactly and from the top; anything else is left to the engine. As in Excel, and unlike
+ * the engine, * and ? are no wildcards there, and what is found is given as it is, an error too.
+ */
 export const QUICK_LOOKUPS: ReadonlyMap<string, (own: Calculate) => Calculate> = new Map([
   ["XLOOKUP", quickXlookup],
   ["XMATCH", quickXmatch],
@@ -24,32 +27,36 @@ class Index {
       const value = cellOf(places, r, 0);
       if (!value || value.isError()) continue;
       if (value.isNumber()) this.numbers.set(value.getValue() as number, r);
-      else if (value.isString()) this.texts.set(String(value.getValue()).toLocaleLowerCase(), r);
-      else if (value.isNull()) {
-        // An empty cell is as good as 0, and as an empty text.
-        this.numbers.set(0, r);
-        this.texts.set("", r);
-      }
+      else if (value.isString()) this.texts.set(String(value.getValue()).toLowerCase(), r);
+      // An empty cell is as good as an empty text.
+      else if (value.isNull()) this.texts.set("", r);
     }
   }
 
   /** The first place that holds it; -1 for none, undefined for what the engine has to look for itself. */
   placeOf(value: Value): number | undefined {
-    if (value.isString()) {
-      const text = String(value.getValue());
-      return /[*?]/.test(text) ? undefined : (this.texts.get(text.toLocaleLowerCase()) ?? -1);
-    }
+    // What is empty is looked for as an empty text: the engine finds nothing and forgets what was to stand then.
+    if (value.isNull()) return this.texts.get("") ?? -1;
+    if (value.isString()) return this.texts.get(String(value.getValue()).toLowerCase()) ?? -1;
     const number = value.isNumber() && value.getPattern() === "" ? (value.getValue() as number) : NaN;
     return Number.isFinite(number) ? (this.numbers.get(number) ?? -1) : undefined;
   }
 }
 
-/** Rows of a column to look in; 0 for what is none. */
+/** Rows of a column; 0 for what is none. A value by itself is one of one row. */
 function rowsOf(value: Value | undefined): number {
-  if (!value?.isArray()) return 0;
+  if (value === undefined || value.isError()) return 0;
+  if (!value.isArray()) return 1;
   const array = value as ArrayValueObject;
-  return array.getColumnCount() === 1 && array.getRowCount() > 1 ? array.getRowCount() : 0;
+  return array.getColumnCount() === 1 ? array.getRowCount() : 0;
 }
+
+const columnOf = (value: Value): ArrayValueObject =>
+  value.isArray() ? (value as ArrayValueObject) : arrayOf([[value]]);
+
+/** What an array of one value holds. */
+const singleOf = (value: Value | undefined): Value | undefined =>
+  value?.isArray() && rowsOf(value) === 1 ? (cellOf(value as ArrayValueObject, 0, 0) ?? undefined) : value;
 
 const isLeftOut = (values: readonly (Value | undefined)[]): boolean => values.every((value) => value === undefined);
 
@@ -57,17 +64,18 @@ function quickXlookup(own: Calculate): Calculate {
   return (...values) => {
     const [sought, places, results, ifNone, ...modes] = values;
     const rows = rowsOf(places);
-    if (!rowsOf(sought) || !rows || !results?.isArray() || !isLeftOut(modes)) return own(...values);
-    const from = results as ArrayValueObject;
-    if (from.getRowCount() !== rows) return own(...values);
-    const index = new Index(places as ArrayValueObject, rows);
-    const none = !ifNone || ifNone.isNull() ? ErrorValueObject.create(ErrorType.NA) : ifNone;
-    return mapped(sought as ArrayValueObject, (value) => {
+    const wanted = rowsOf(sought);
+    // Of several columns of results a column of values takes the first; a single value takes the row.
+    const from = results && columnOf(results);
+    const isFit = from?.getRowCount() === rows && (from.getColumnCount() === 1 || wanted > 1);
+    const otherwise = singleOf(ifNone);
+    if (!wanted || !rows || !isFit || otherwise?.isArray() || !isLeftOut(modes)) return own(...values);
+    const index = new Index(columnOf(places!), rows);
+    const none = !otherwise || otherwise.isNull() ? ErrorValueObject.create(ErrorType.NA) : otherwise;
+    return mapped(sought!, (value) => {
       const place = index.placeOf(value);
-      if (place === undefined) return own(value, places!, results, none);
-      const found = place < 0 ? undefined : cellOf(from, place, 0);
-      if (place < 0 || found?.isError()) return none;
-      return found ?? NullValueObject.create();
+      if (place === undefined) return own(value, places!, results!, none);
+      return place < 0 ? none : (cellOf(from, place, 0) ?? NullValueObject.create());
     });
   };
 }
@@ -77,8 +85,8 @@ function quickXmatch(own: Calculate): Calculate {
     const [sought, places, ...modes] = values;
     const rows = rowsOf(places);
     if (!rowsOf(sought) || !rows || !isLeftOut(modes)) return own(...values);
-    const index = new Index(places as ArrayValueObject, rows);
-    return mapped(sought as ArrayValueObject, (value) => {
+    const index = new Index(columnOf(places!), rows);
+    return mapped(sought!, (value) => {
       const place = index.placeOf(value);
       if (place === undefined) return own(value, places!);
       return place < 0 ? ErrorValueObject.create(ErrorType.NA) : NumberValueObject.create(place + 1);
@@ -86,7 +94,9 @@ function quickXmatch(own: Calculate): Calculate {
   };
 }
 
-function mapped(column: ArrayValueObject, change: (value: Value) => Value): ArrayValueObject {
+function mapped(sought: Value, change: (value: Value) => Value): Value {
+  if (!sought.isArray()) return change(sought);
+  const column = sought as ArrayValueObject;
   return arrayOf(
     gridOf(column.getRowCount(), 1, (r) => {
       const value = cellOf(column, r, 0);
