@@ -2,7 +2,7 @@
 import type { Computed } from "../route/columns.js";
 import { fromAssets, given, is, joined, number } from "../route/formula.js";
 import type { SheetUnits } from "../route/sheet-units.js";
-import { airTransmission, corrected } from "../route/temperatures.js";
+import { airTransmission, corrected, LIMIT_MARK } from "../route/temperatures.js";
 import { beyondCamera, unreadable, wrongReadings } from "../route/typed-wrong.js";
 
 const WORKING = "Working";
@@ -16,8 +16,8 @@ export function compareColumns(units: SheetUnits): Computed[] {
   const difference = { measure: "difference", format: "0.0", align: "right" } as const;
   const temperature = { measure: "temperature", format: "0.0", align: "right" } as const;
   const working = { group: WORKING, width: 76, folded: true } as const;
-  const atLeast = (value: string, format: string): string =>
-    `=IF(${value}="","",IF([limit_reading]<>"","≥ "&TEXT(${value},"${format}"),${value}))`;
+  const marked = (value: string, format: string): string =>
+    `=IF(${value}="","",IF([limit_reading]<>"",${LIMIT_MARK}&TEXT(${value},"${format}"),${value}))`;
   return [
     { key: "wrong_readings", ...working, formula: joined(wrongReadings(units, READINGS), "; ") },
     { key: "beyond_camera", ...working, formula: joined(beyondCamera(units, READINGS)) },
@@ -52,7 +52,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       width: 76,
       ...difference,
       note: "It has no grade of its own: no standard has a table for it.",
-      formula: atLeast("[over_air]", "0.0"),
+      formula: marked("[over_air]", "0.0"),
     },
     {
       key: "over_air",
@@ -95,7 +95,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       group: "Compared",
       width: 76,
       ...difference,
-      formula: atLeast("[similar]", "0.0"),
+      formula: marked("[similar]", "0.0"),
     },
     {
       key: "baseline",
@@ -110,7 +110,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       width: 84,
       ...difference,
       note: "Rise over air less the rise over air of the baseline: what air and season do is out of it, what load does is not.",
-      formula: atLeast("[baseline]", "0.0"),
+      formula: marked("[baseline]", "0.0"),
     },
     {
       key: "limit_used",
@@ -137,7 +137,7 @@ export function compareColumns(units: SheetUnits): Computed[] {
       format: "0 %",
       align: "right",
       note: "Of the rise over air that the limit permits.",
-      formula: atLeast("[share]", "0 %"),
+      formula: marked("[share]", "0 %"),
     },
     {
       key: "hours_greased",
@@ -174,7 +174,7 @@ function limitUsed(units: SheetUnits): string {
 function shownColumn(key: (typeof READINGS)[number]): Computed {
   const mark =
     key === "reading"
-      ? `IF([limit_reading]="",[t_reading],IF([reading_is]="at least","≥ ","≤ ")&TEXT([t_reading],"0.0"))`
+      ? `IF([limit_reading]="",[t_reading],${LIMIT_MARK}&TEXT([t_reading],"0.0"))`
       : `[t_${key}]`;
   return {
     key: `corrected_${key}`,

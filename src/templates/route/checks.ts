@@ -82,6 +82,11 @@ function stops(units: SheetUnits): string[] {
       `${MEASURED}*${ownCriteriaFail(["job_criteria", "job_criteria_limit"], units)}`,
       '"own criteria cannot be used: see the sheet Criteria"',
     ),
+    // Where another phase is hotter, that one is known exactly.
+    clause(
+      `([reading_is]="at most")*([limit_reading]<>"")*${PHASES.map((phase) => `(([${phase}]="")+([${phase}]=[limit_reading])>0)`).join("*")}`,
+      '"only known to be at most so hot: no grade"',
+    ),
     clause(`${MEASURED}*([view]="enclosed")`, '"enclosed: what is seen has no grade"'),
     clause(
       `${MEASURED}*${is("[emissivity_used]", "<0.3")}`,

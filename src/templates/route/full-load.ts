@@ -1,6 +1,7 @@
 /** What governs, projected to the expected maximum load: advice, never mixed with the grade as found. */
 import { criteriaOf } from "../common/criteria.js";
 import type { Computed } from "./columns.js";
+import { MORE } from "./grade.js";
 import { COMPARED_AT } from "./load.js";
 import { COVERAGE_FACTOR } from "./uncertainty.js";
 import type { SheetUnits } from "./sheet-units.js";
@@ -29,7 +30,7 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
       header: "rise at full load with U, low",
       ...rise,
       note,
-      formula: `=LET(rise,${range(1)},IF(([limit_reading]<>"")*(rise<>""),"≥ "&TEXT(rise,"0.0"),rise))`,
+      formula: `=LET(rise,${range(1)},IF(${MORE}*(rise<>"")>0,"≥ "&TEXT(rise,"0.0"),rise))`,
     },
     // What is at least so much has no high end.
     {
@@ -37,7 +38,7 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
       header: "rise at full load with U, high",
       ...rise,
       note,
-      formula: `=IF([limit_reading]<>"","",${range(2)})`,
+      formula: `=IF(${MORE}>0,"",${range(2)})`,
     },
     { key: "full_low_grade", ...rise, group: "Working", folded: true, format: "0", formula: `=${range(3)}` },
     { key: "full_high_grade", ...rise, group: "Working", folded: true, format: "0", formula: `=${range(4)}` },
@@ -50,7 +51,7 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
       formula:
         '=IF([governs]="",IF(([stops]="")*([withheld]<>""),"not projected",""),IF([view]<>"direct",[view]&" view: not projected",IF([load_share]="","not projected: no expected load in Assets",' +
         'IF([load_share]<job_minimum_load,TEXT([load_share],"0 %")&" load: not projected",IF([projected]="","by its limit: not projected",' +
-        'IF([full_low_grade]="","not projected",IF([limit_reading]<>"",[full_low_grade]&" of 4 at least",' +
+        `IF([full_low_grade]="","not projected",IF(${MORE}>0,[full_low_grade]&" of 4 at least",` +
         'IF([full_low_grade]=[full_high_grade],[full_low_grade]&" of 4 throughout",[full_low_grade]&" to "&[full_high_grade]&" of 4: depends"))&IF([projected]="similar",", over similar",", over air")))))))',
     },
   ];

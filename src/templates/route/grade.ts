@@ -24,8 +24,8 @@ interface Way {
   readonly perCent?: boolean;
 }
 
-/** Above 0 where there is more to it than the figure: a reading at a limit of the camera's range. */
-export const MORE = '([limit_reading]<>"")*1';
+/** Above 0 where there is more to it than the figure: the hottest reading at the upper end of the camera's range. */
+export const MORE = '([reading_is]="at least")*([limit_reading]<>"")';
 /** Expanded uncertainty of a share of a limit: of the rise, over what the limit permits. */
 export const shareUncertainty = (limit: string, air: string): string =>
   `IF(ISNUMBER([rise_U_air]),[rise_U_air]/(${limit}-${air}),"")`;
@@ -168,7 +168,7 @@ function governs(): string {
 }
 
 function shownColumn({ key, judgedBy: over, call }: Way, units: SheetUnits): Computed {
-  const words = `[g_${key}]&" of 4"&IF([limit_reading]<>""," at least","")&": "&${call("words")}`;
+  const words = `[g_${key}]&" of 4"&IF(${MORE}>0," at least","")&": "&${call("words")}`;
   const colder = is("[rise_air]", `<-${units.from("difference", 3)}`);
   const instead = {
     similar:

@@ -98,7 +98,9 @@ export function settingsColumns(): Computed[] {
 /** Words for the settings that neither the row nor the lists nor the job have. */
 function missingSettings(): string {
   const missing = (condition: string, words: string): string => `IF(${condition},"${words}, ","")`;
-  const capturedUnknown = '(job_readings_are<>"apparent")*([set_emissivity]&job_set_emissivity="")';
+  // What the camera corrected with has to be known to be taken back.
+  const corrected = '(job_readings_are<>"apparent")';
+  const below1 = (name: string): string => `(ISNUMBER(job_${name})*(job_${name}<1))`;
   return joined(
     [
       missing('[emissivity_used]=""', "emissivity"),
@@ -106,7 +108,13 @@ function missingSettings(): string {
       missing('[path_air_used]=""', "path air"),
       missing('([window]<>"")*([window_transmission]="")', "transmission of window in Windows"),
       missing('([window]<>"")*([window_temp]="")', "window temperature"),
-      missing(capturedUnknown, "set emissivity"),
+      missing(`${corrected}*([set_emissivity]&job_set_emissivity="")`, "set emissivity"),
+      missing(`${corrected}*([set_reflected]&job_set_reflected="")`, "set reflected"),
+      missing(`${corrected}*${below1("set_air_transmission")}*(job_set_air_temp="")`, "set air temperature in Job"),
+      missing(
+        `${corrected}*${below1("set_window_transmission")}*(job_set_window_temp="")`,
+        "set window temperature in Job",
+      ),
     ],
     ", ",
   ).slice(1);

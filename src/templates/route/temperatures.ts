@@ -8,7 +8,7 @@ import { beyondCamera, unreadable, wrongReadings } from "./typed-wrong.js";
 const WORKING = "Working";
 
 /** Words before a number that stands for more, or less, than it says. */
-const LIMIT_MARK = `IF([reading_is]="at least","≥ ","≤ ")`;
+export const LIMIT_MARK = `IF([reading_is]="at least","≥ ","≤ ")`;
 
 export function temperatureColumns(units: SheetUnits): Computed[] {
   return [

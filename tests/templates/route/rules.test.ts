@@ -78,6 +78,21 @@ const BOOKS = {
     row([150, 150, 40], EQUAL, 25, { reading_is: "at least" }),
     row([-20, -10, -10], EQUAL, -15, { reading_is: "at most" }),
   ]),
+  // A camera in its range from 100 °C on.
+  high: inX(
+    [
+      row([100, 100, 100], EQUAL, 25, { reading_is: "at most" }),
+      row([100, 100, 140], EQUAL, 25, { reading_is: "at most" }),
+    ],
+    { range_from: 100, range_to: 650 },
+  ),
+  halfKnown: inX([row(READ, EQUAL, 26.5, oxidised)], {
+    ...corrected,
+    set_emissivity: 0.95,
+    set_reflected: null,
+    set_air_transmission: 0.9,
+    set_air_temp: null,
+  }),
   apparent: inX([row(READ, EQUAL, 26.5, oxidised)]),
   camera: inX([row(inCamera, EQUAL, 26.5, oxidised)], { ...corrected, set_emissivity: 0.95, set_reflected: 20 }),
   unknown: inX([row(READ, EQUAL, 26.5, oxidised)], corrected),
@@ -141,13 +156,27 @@ test("what stands at a limit of the camera's range is no reference", () => {
   expect(routes.limits.cell(1, "grade_similar")).toBe("fewer than two similar phases");
 });
 
+test("what is at most so hot is no more than that: only a hotter phase beside it has a grade, which is exact", () => {
+  expect(routes.high.cell(0, "grade_found")).toBe("no grade");
+  expect(routes.high.remarks(0)).toContain("only known to be at most so hot: no grade");
+  expect(routes.high.cell(1, "grade_found")).toMatch(/^4 of 4: /);
+  expect(routes.high.cell(1, "grade_found_u")).toMatch(/^± /);
+  // 115 K at 80 A are at least 115 · (100/80)^1.6 = 164 K at 100 A, less U.
+  expect(routes.high.number(1, "full_low")).toBeGreaterThan(150);
+  expect(routes.high.cell(1, "grade_full")).toBe("4 of 4 throughout, over air");
+});
+
+test("of what the camera has corrected with, all that it takes to take it back is asked for", () => {
+  expect(routes.halfKnown.remarks(0)).toBe("needs: set reflected, set air temperature in Job");
+});
+
 test("readings corrected in the camera are taken back first", () => {
   const expected = routes.apparent.number(0, "corrected_middle");
   expect(routes.camera.number(0, "corrected_middle")).toBeCloseTo(expected, 8);
 });
 
 test("corrected in the camera with what, nobody knows: nothing is assumed", () => {
-  expect(routes.unknown.remarks(0)).toBe("needs: set emissivity");
+  expect(routes.unknown.remarks(0)).toBe("needs: set emissivity, set reflected");
   expect(routes.unknown.cell(0, "corrected_middle")).toBe("");
 });
 
