@@ -68,6 +68,23 @@ const anchors = (bytes: Uint8Array): Node[] => xmlOf(partsOf(bytes), DRAWING).ch
 const shapes = (bytes: Uint8Array): string[] =>
   all(xmlOf(partsOf(bytes), DRAWING), "xdr:cNvPr").map(({ attributes }) => attributes.name!);
 
+test("a copy of the page, whose boxes bear the same names for that sheet alone, takes no picture", async () => {
+  const parts = new Map(partsOf(bytesOf(bookOf(["7"]))));
+  const workbook = strFromU8(parts.get("xl/workbook.xml")!);
+  const [own, formula] = /<definedName name="GREYBODY_PICTURE_[^>]*>([^<]+)<\/definedName>/.exec(workbook)!;
+  // The copy's box stands elsewhere: ten rows further down.
+  const moved = formula!.replaceAll(/\$(\d+)/g, (_, row: string) => `$${Number(row) + 10}`);
+  const copied = own.replace(" name=", ' localSheetId="0" name=').replace(formula!, moved);
+  parts.set("xl/workbook.xml", strToU8(workbook.replace(own, own + copied)));
+  folder.put("copied.xlsx", zipSync(Object.fromEntries(parts)));
+  const from = images("copied", { "7.png": png(40, 40) });
+  const { stdout } = await run("copied.xlsx", from, "-o", "copied-out.xlsx");
+  expect(stdout).toMatch(/^copied\.xlsx: 1 placed; /);
+  const [anchor] = anchors(folder.read("copied-out.xlsx"));
+  const rows = all(anchor!, "xdr:row").map(({ text }) => Number(text));
+  expect(Math.max(...rows)).toBeLessThan(10);
+}, 60_000);
+
 test("each is placed in its box, turned, embedded once; nothing else of the workbook changes", async () => {
   const before = bytesOf(bookOf(["7", "DC_0008", "0009", ""]));
   folder.put("a.xlsx", before);

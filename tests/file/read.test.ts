@@ -132,6 +132,29 @@ test("a renamed sheet, another sheet, a renamed column, an error, a formula and 
   ]);
 });
 
+test("a copy of the sheet Job, whose cells bear the same names for that sheet alone, is not taken for it", () => {
+  const book = marked(route());
+  const [, sheet, cell] = /<definedName name="job_id">'([^']+)'!([^<]+)</.exec(
+    strFromU8(unzipSync(book)["xl/workbook.xml"]!),
+  )!;
+  const number = route().sheets.findIndex(({ name }) => name === sheet);
+  // Excel puts them before the workbook's own; here the copy's means the cell below.
+  const below = cell!.replace(/\d+$/, (row) => String(Number(row) + 1));
+  const file = changed(
+    changed(book, "xl/workbook.xml", [
+      /<definedName name="job_id">/,
+      `<definedName name="job_id" localSheetId="1">'${sheet!}'!${below}</definedName><definedName name="job_id">`,
+    ]),
+    `xl/worksheets/sheet${number + 1}.xml`,
+    [
+      new RegExp(`<c r="${below.replaceAll("$", "")}"([^>]*)/>`),
+      `<c r="${below.replaceAll("$", "")}"$1 t="inlineStr"><is><t>of the copy</t></is></c>`,
+    ],
+  );
+  const { book: again } = refill(readContents(file));
+  expect([field(again, "job_id"), field(again, "job_client")]).toEqual([null, "of the copy"]);
+});
+
 test("a text that begins with = stays text, and is told", () => {
   // As Excel keeps what is typed with an apostrophe before it.
   const strings = changed(marked(route()), "xl/sharedStrings.xml", [/<t>A-2<\/t>/, "<t>=1+1</t>"]);

@@ -24,7 +24,8 @@ export function readBoxes({ pack, facts, sheets }: LoadedBook): FileBox[] {
       });
     }
   const order = new Map(sheets.map(({ name }, at) => [name, at]));
-  const inOrder = boxesIn(facts.definedNames).sort(
+  // A page that was copied has the names again, for itself: the workbook's own are meant.
+  const inOrder = boxesIn(facts.definedNames.filter(({ sheet }) => sheet === undefined)).sort(
     (a, b) =>
       (order.get(a.sheet) ?? 0) - (order.get(b.sheet) ?? 0) ||
       a.area.startRow - b.area.startRow ||

@@ -43,7 +43,10 @@ export function readContents(bytes: Uint8Array, codec?: Codec): BookContents {
     tables: sheets.flatMap((sheet) =>
       tables.filter((table) => table.sheet === sheet.name).map((table) => tableContents(table, sheet)),
     ),
-    names: facts.definedNames.flatMap(namedCells),
+    // A sheet that was copied has the names again, for itself: the workbook's own are meant.
+    names: [...facts.definedNames]
+      .sort((a, b) => Number(a.sheet !== undefined) - Number(b.sheet !== undefined))
+      .flatMap(namedCells),
     held,
     dayShift: facts.is1904 ? DAYS_TO_1904 : 0,
   };
