@@ -18,6 +18,9 @@ test.each([
   // By itself it is placed, and then refused for what it is.
   ["123", ["IR_0123.heic"], "IR_0123.heic"],
   ["0", ["IR_000.jpg"], "IR_000.jpg"],
+  // As a Mac writes the name: u and a mark above.
+  ["Kühler_7", ["Ku\u0308hler_7.jpg", "Koller_7.jpg"], "Ku\u0308hler_7.jpg"],
+  ["Kühler_7.jpg", ["Ku\u0308hler_7.jpg"], "Ku\u0308hler_7.jpg"],
 ])("%s among %j is %s", (shown, files, file) => {
   expect(match(shown, files)).toEqual({ outcome: "placed", file });
 });

@@ -45,6 +45,8 @@ export function matchPictures(wanted: readonly Wanted[], files: readonly string[
   return { boxes, unused: files.filter((file) => !touched.has(file)) };
 }
 
+const sameLetters = (name: string): string => name.normalize().toLowerCase();
+
 class FileName {
   readonly stem: string;
   /** Letters and numbers without what stands between them, numbers without leading zeros: "IR_0123" is "ir|123". */
@@ -52,7 +54,8 @@ class FileName {
   readonly numbers: readonly string[];
 
   constructor(readonly file: string) {
-    this.stem = file.replace(ENDING, "").toLowerCase();
+    // A Mac may hand "ü" over as two characters.
+    this.stem = file.normalize().replace(ENDING, "").toLowerCase();
     const runs = (this.stem.match(/\p{L}+|\d+/gu) ?? []).map((run) => run.replace(/^0+(?=\d)/, ""));
     this.plain = runs.join("|");
     this.numbers = runs.filter((run) => /^\d/.test(run));
@@ -61,7 +64,7 @@ class FileName {
 
 function matchOne({ shown, kind }: Wanted, names: readonly FileName[]): Matched {
   const asked = new FileName(shown);
-  const exact = names.filter(({ file }) => file.toLowerCase() === shown.toLowerCase());
+  const exact = names.filter(({ file }) => sameLetters(file) === sameLetters(shown));
   if (exact.length > 0) return one(exact, shown);
   const column = COLUMNS[kind];
   if (asked.numbers.length === 0)
