@@ -2,6 +2,7 @@
 import type { FreeCell } from "../contract.js";
 import { at, headers } from "../report/free.js";
 import { uncertaintyInWords } from "../route/grade.js";
+import { given } from "../route/formula.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 import { call, RELATION, SETTINGS } from "./form.js";
 import { BOX_RESULTS, BOXES } from "./statistics.js";
@@ -95,7 +96,7 @@ function refusal(name: (what: string) => string): string {
 
 function uncertainty(hot: string, reference: string, rise: string, over: string, units: SheetUnits): string {
   const row = (temp: string): string => `HSTACK(${[call("APPARENT", temp, units), ...SETTINGS].join(",")})`;
-  const camera = `GREY.CAMERA_UNCERTAINTY(${call("APPARENT", hot, units)},grid_accuracy,grid_accuracy_percent,${units.argument})`;
+  const camera = `GREY.CAMERA_UNCERTAINTY(${call("APPARENT", hot, units)},${given("grid_accuracy")},${given("grid_accuracy_percent")},${units.argument})`;
   const u = `HSTACK(${camera},grid_emissivity_half/SQRT(3),grid_reflected_half/SQRT(3))`;
   const of = (second: string, relation: string): string =>
     `GREY.RISE_UNCERTAINTY(${row(hot)},${second},${u},${relation},,grid_band,${units.argument})`;

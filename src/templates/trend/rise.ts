@@ -1,5 +1,6 @@
 /** A visit's temperatures, rise and uncertainty, and the rise as it would be at the common load. */
 import type { Computed } from "../route/columns.js";
+import { given } from "../route/formula.js";
 import type { SheetUnits } from "../route/sheet-units.js";
 import { RELATION } from "./form.js";
 
@@ -86,7 +87,7 @@ function uncertainty(units: SheetUnits, path: string): string {
   const each = (one: string): string => `IF([typed]=0,"",${one})`;
   const row = (reading: string): string =>
     `HSTACK(${[`[${reading}]`, "[emissivity]", "[reflected_used]", each(transmission), each(air)].join(",")})`;
-  const camera = `GREY.CAMERA_UNCERTAINTY([apparent_hot],trend_accuracy,trend_accuracy_percent,${units.argument})`;
+  const camera = `GREY.CAMERA_UNCERTAINTY([apparent_hot],${given("trend_accuracy")},${given("trend_accuracy_percent")},${units.argument})`;
   const u = `HSTACK(${camera},${each("trend_emissivity_half/SQRT(3)")},${each("trend_reflected_half/SQRT(3)")})`;
   const call = (reference: string, relation: string): string =>
     `GREY.RISE_UNCERTAINTY(${row("apparent_hot")},${reference},${u},${relation},trend_coverage,trend_band,${units.argument})`;

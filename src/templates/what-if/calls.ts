@@ -1,12 +1,14 @@
 /** Calls of our functions with a row's settings, or with one of them running over the span. */
 import { given } from "../route/formula.js";
 import type { SheetUnits } from "../route/sheet-units.js";
-import { SETTINGS } from "./settings.js";
+import { SETTINGS, VARIED } from "./settings.js";
 
 export const STEPS = 11;
 
-/** 1 where Settings hold a span; `whatif_varied` is a single cell, so this is one value. */
-export const SPANNED = '((whatif_varied<>"")*ISNUMBER(whatif_from)*ISNUMBER(whatif_to)=1)';
+/** True where what is varied is one of the settings: `whatif_varied` is a single cell, so this is one value. */
+export const KNOWN = `(${VARIED.map((key) => `(whatif_varied="${key}")`).join("+")}>0)`;
+/** True where Settings hold a span. */
+export const SPANNED = `(${KNOWN}*ISNUMBER(whatif_from)*ISNUMBER(whatif_to)=1)`;
 
 /** The varied setting's values, side by side. */
 export const SPAN = `whatif_from+(whatif_to-whatif_from)*SEQUENCE(1,${STEPS},0,1)/${STEPS - 1}`;
@@ -56,7 +58,7 @@ export function riseUncertainty(relation: string, units: SheetUnits): string {
   const row = (reading: string): string => `HSTACK(${[reading, ...settings()].join(",")})`;
   const half = (name: string): string => `whatif_${name}/SQRT(3)`;
   const each = (one: string): string => `IF([apparent]="","",${one})`;
-  const camera = `GREY.CAMERA_UNCERTAINTY([apparent],whatif_accuracy,whatif_accuracy_percent,${units.argument})`;
+  const camera = `GREY.CAMERA_UNCERTAINTY([apparent],${given("whatif_accuracy")},${given("whatif_accuracy_percent")},${units.argument})`;
   const u = `HSTACK(${[camera, each(half("emissivity_half")), each(half("reflected_half"))].join(",")})`;
   const call = (second: string, how: string): string =>
     `GREY.RISE_UNCERTAINTY(${row("[apparent]")},${second},${u},${how},,whatif_band,${units.argument})`;

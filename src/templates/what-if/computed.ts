@@ -3,7 +3,7 @@ import type { Computed } from "../route/columns.js";
 import { clause, given, joined } from "../route/formula.js";
 import { uncertaintyInWords } from "../route/grade.js";
 import type { SheetUnits } from "../route/sheet-units.js";
-import { corrected, extremeOf, grade, hot, reference, riseUncertainty, SPAN, SPANNED } from "./calls.js";
+import { corrected, extremeOf, grade, hot, KNOWN, reference, riseUncertainty, SPAN, SPANNED } from "./calls.js";
 import { flipColumns } from "./flip.js";
 import { RELATION } from "./form.js";
 import { loadColumns } from "./load.js";
@@ -174,10 +174,8 @@ function remarks(): string {
       `ISNUMBER([temp])*([over_used]="similar")*ISNUMBER([reference_apparent])*([temp_reference]="")`,
       '"no answer for the similar component"',
     ),
-    clause(
-      `${read}*(whatif_varied<>"")*(1-ISNUMBER(whatif_from)*ISNUMBER(whatif_to))`,
-      '"needs from and to in Settings"',
-    ),
+    clause(`${read}*(whatif_varied<>"")*(1-${KNOWN})`, '"Settings: nothing is called "&whatif_varied'),
+    clause(`${read}*${KNOWN}*(1-ISNUMBER(whatif_from)*ISNUMBER(whatif_to))`, '"needs from and to in Settings"'),
     clause(
       'ISNUMBER([answered])*([answered]<11)*([temp]<>"")',
       '"over the span an answer at "&[answered]&" of 11 steps only"',

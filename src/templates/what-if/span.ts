@@ -60,7 +60,7 @@ function computed(units: SheetUnits): Computed[] {
       width: 96,
       align: "right",
       format: "General",
-      formula: `=IF([share]="","",IF(${SPANNED},ROUND(whatif_from+(whatif_to-whatif_from)*[share],6),""))`,
+      formula: `=IF([share]="","",IF(${SPANNED},IF(ISNUMBER([share]),ROUND(whatif_from+(whatif_to-whatif_from)*[share],6),""),""))`,
     },
     {
       key: "temp",
