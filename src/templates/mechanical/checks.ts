@@ -99,7 +99,7 @@ function stops(units: SheetUnits): string[] {
       `"wind "&TEXT([wind],"0.0")&" ${units.label("speed")}: no grade"`,
     ),
     clause(
-      `${MEASURED}*(job_calibrated<>"")*(job_calibrated+job_calibration_days<job_date)`,
+      `${MEASURED}*${ofNumbers(["job_calibrated", "job_calibration_days", "job_date"], "job_calibrated+job_calibration_days<job_date")}`,
       '"the camera\'s calibration had run out"',
     ),
   ];
@@ -157,6 +157,10 @@ function cautions(units: SheetUnits): string[] {
   const usual = fromAssets("usual_speed");
   return [
     clause(UNKNOWN, '[asset_id]&" is not in Assets"'),
+    clause(
+      `${MEASURED}*(job_calibrated<>"")*(1-ISNUMBER(job_calibrated)*ISNUMBER(job_calibration_days))`,
+      '"calibration cannot be told: Job wants a date and days"',
+    ),
     clause('[limit_reading]<>""', `"reading at the camera's limit: take it again in the next range"`),
     clause(
       `${MEASURED}*([grade_similar]="colder than its like")`,

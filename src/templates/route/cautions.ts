@@ -19,6 +19,10 @@ export function cautions(units: SheetUnits): string[] {
   const belowReflected = ofNumbers(["[t_high]", "[reflected_used]"], `[t_high]<[reflected_used]-${difference(2)}`);
   return [
     clause('[location]="not in Assets"', '[asset_id]&" is not in Assets"'),
+    clause(
+      `${MEASURED}*(job_calibrated<>"")*(1-ISNUMBER(job_calibrated)*ISNUMBER(job_calibration_days))`,
+      '"calibration cannot be told: Job wants a date and days"',
+    ),
     clause('[limit_reading]<>""', `"reading at the camera's limit: take it again in the next range"`),
     clause(`([status]="exception")*${belowReflected}`, '"colder than what it reflects: check reflected and reading"'),
     clause(

@@ -2,7 +2,7 @@
 import { ownCriteriaFail } from "../common/criteria.js";
 import type { Computed } from "./columns.js";
 import { cautions } from "./cautions.js";
-import { clause, fromAssets, is, joined, MEASURED, PHASES } from "./formula.js";
+import { clause, fromAssets, is, joined, MEASURED, ofNumbers, PHASES } from "./formula.js";
 import { gradeNeeds, needs } from "./needs.js";
 import type { SheetUnits } from "./sheet-units.js";
 import { doubtfulTyping, notAChoice, outOfRange } from "./typed-wrong.js";
@@ -107,7 +107,7 @@ function stops(units: SheetUnits): string[] {
     ),
     clause(`([view]="indirect")*${is("[hours_since_sun]", "<2")}`, '"sun within 2 h on an indirect view"'),
     clause(
-      `${MEASURED}*(job_calibrated<>"")*(job_calibrated+job_calibration_days<job_date)`,
+      `${MEASURED}*${ofNumbers(["job_calibrated", "job_calibration_days", "job_date"], "job_calibrated+job_calibration_days<job_date")}`,
       '"the camera\'s calibration had run out"',
     ),
   ];

@@ -95,7 +95,7 @@ export const JOB_LINES = [
     label: "Field check, error",
     measure: "difference",
     format: "0.0",
-    start: '=IF((job_check_source="")+(job_check_reading="")>0,"",job_check_reading-job_check_source)',
+    start: '=IF(ISNUMBER(job_check_source)*ISNUMBER(job_check_reading),job_check_reading-job_check_source,"")',
   },
   "Settings where a row has none of its own",
   {
