@@ -1,8 +1,9 @@
 import { existsSync, realpathSync } from "node:fs";
 import type { FunctionSpec } from "../functions/contract.js";
 import { readContents } from "../host/file/read/contents.js";
-import { writeDescribed } from "../host/file/write/book.js";
+import { NotWorkedOut, writeDescribed } from "../host/file/write/book.js";
 import type { BookContents } from "../templates/contents.js";
+import type { BookDescription } from "../templates/contract.js";
 import { refill, type Refilled } from "../templates/refill/refill.js";
 import { NotOurs } from "../templates/refill/which.js";
 import { lastRoute } from "../templates/route/next-read.js";
@@ -44,7 +45,7 @@ export async function newFromLast(
   const to = wanted ?? own.from;
   const carried = to === own.from ? own : refill(read, to);
   // Worked out anew: what is saved in the file may be older than what is typed in it.
-  const worked = readContents(await writeDescribed(own.book, specs));
+  const worked = readContents(await workedOut(file, own.book, specs));
   const { book, told } = nextRoute({
     template: own.template,
     carried: options.title === undefined ? carried.book : { ...carried.book, title: options.title },
@@ -56,6 +57,17 @@ export async function newFromLast(
   });
   await writeBook(target, book, to, specs);
   return `${[`${target} written`, ...told.map((line) => `  ${printable(line)}`)].join("\n")}\n`;
+}
+
+async function workedOut(file: string, book: BookDescription, specs: readonly FunctionSpec[]): Promise<Uint8Array> {
+  try {
+    return await writeDescribed(book, specs);
+  } catch (error) {
+    if (!(error instanceof NotWorkedOut)) throw error;
+    throw new UsageError(
+      `${printable(file)}: of what is typed in it ${printable(error.message)}. \`greybody recalc\` tells which cells; put them right first.`,
+    );
+  }
 }
 
 function readLast(file: string): BookContents {

@@ -39,3 +39,19 @@ test("a filled route needs no --all: look-ups, loads, grades and the list of exc
   expect(check.status).toBe(0);
   expect(check.stdout).toContain(" 0 different");
 }, 120_000);
+
+test("an asset that is in no list stops no other row: what is looked for in vain is empty, as in Excel, and no error", async () => {
+  const filling = manyRows(6);
+  const rows = filling.tables.Readings!.map((row, at) => (at === 2 ? { ...row, asset_id: "A-typo" } : row));
+  await runNode([CLI, "new", "route", "--rows", "6", "-o", folder.at("typo-empty.xlsx")]);
+  folder.put(
+    "typo.xlsx",
+    fillFile(folder.read("typo-empty.xlsx"), { ...filling, tables: { ...filling.tables, Readings: rows } }),
+  );
+  const { status, stdout } = await recalc([folder.at("typo.xlsx"), "-o", folder.at("typo-done.xlsx")]);
+  expect([status, stdout.includes(" 0 kept")]).toEqual([0, true]);
+  const template = templates.find(({ name }) => name === "route")!;
+  const worked = new Worked(folder.read("typo-done.xlsx"), template.empty({ units: "C", rows: 6 }));
+  expect(worked.errors()).toEqual([]);
+  expect(worked.column("Readings", "emissivity_used")).toEqual([0.95, 0.95, "", 0.95, 0.95, 0.95]);
+}, 60_000);

@@ -145,11 +145,14 @@ function onFirst(value: PlainArgument, work: (cell: Cell) => Cell): Cell {
 
 const PATTERN = /[*?~]/;
 
+/** A text that stands in no cell. An error in its place would be given on, where XLOOKUP has a value for what is not found. */
+const IN_NO_CELL = "\u{10ffff}nothing";
+
 /** What a lookup looks for: nothing is never found, a pattern is read in other ways by the engine. */
 function sought(cell: Cell, doubt: Doubt, soughtNothing: () => void): Cell {
   if (cell === null || cell === "") {
     soughtNothing();
-    return errorCell("#N/A");
+    return IN_NO_CELL;
   }
   if (typeof cell === "string" && PATTERN.test(cell)) doubt("a lookup by a pattern");
   return cell;

@@ -6,9 +6,19 @@ import { type BookOptions, describedBook } from "./described.js";
 import type { WrittenBook } from "./model.js";
 import { packBook } from "./package.js";
 
+/** A formula of a description gives no value that could be saved beside it. */
+export class NotWorkedOut extends Error {
+  constructor(
+    message: string,
+    readonly formula: string,
+  ) {
+    super(message);
+  }
+}
+
 /**
  * The bytes of an .xlsx file; the same description gives the same bytes.
- * @throws Error where the description is at fault, or a formula of it cannot be worked out
+ * @throws Error where the description is at fault, NotWorkedOut where a formula of it cannot be worked out
  */
 export async function writeDescribed(
   book: BookDescription,
@@ -24,6 +34,6 @@ async function writeBook(book: WrittenBook, specs: readonly FunctionSpec[]): Pro
   const kept = cells.find(({ status }) => status === "kept");
   // Excel without the add-in, a phone, a preview in a mail show what is saved: nothing may be missing.
   if (kept !== undefined)
-    throw new Error(`${kept.sheet}!${kept.cell} cannot be worked out: ${kept.reason ?? ""} (${kept.formula})`);
+    throw new NotWorkedOut(`${kept.sheet}!${kept.cell} cannot be worked out: ${kept.reason ?? ""}`, kept.formula);
   return bytes;
 }
