@@ -25,7 +25,7 @@ import { gradeColumns } from "./grade.js";
 import { CRITERIA_CHOICES, jobSheet, type JobValues } from "./job.js";
 import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surface, type WindowEntry } from "./lists.js";
 import { LAST_TIME, lastTimeColumns, type LastTimeKind } from "./last-time.js";
-import { COMPARED_AT, loadColumns } from "./load.js";
+import { COMPARED_AT, loadColumns, UNEQUAL } from "./load.js";
 import { planSheet } from "./plan.js";
 import type { PlannedView } from "./plan-typed.js";
 import { settingsColumns } from "./settings.js";
@@ -154,6 +154,9 @@ const GROUPS = [
   "Working",
 ];
 
+/** What the hottest phase's rise, and the uncertainty of it, is brought to the largest current by. */
+const GROWN = "IFERROR(([amps_high]/[amps_hottest])^job_exponent,1)";
+
 /** Of the hottest phase, and of one reading in the middle of the others: three phases are compared by their mean. */
 function uncertaintyColumns(units: SheetUnits): Computed[] {
   const shown = ofPhase("[hottest]", (phase) => number(`[${phase}]`));
@@ -173,7 +176,7 @@ function uncertaintyColumns(units: SheetUnits): Computed[] {
       formula: `=IF([similar]="","",LET(shown,([left]+[middle]+[right]-(${shown}))/2,${apparentOf("shown", units)}))`,
     },
     ...inputUncertainties(hot, units),
-    similarUncertainty(riseUncertainty(hot, others, units)),
+    similarUncertainty(`${riseUncertainty(hot, others, units)}*IF(${UNEQUAL}>0,${GROWN},1)`),
     airUncertainty(hot, "[air_used]", "[rise_air]", units),
   ];
 }

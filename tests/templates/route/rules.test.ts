@@ -99,6 +99,7 @@ const BOOKS = {
   uncalibrated: inX([row(HOT_RIGHT, EQUAL, 25)], { calibration_days: 90 }),
   // 2 % of the reading is more than 2 K above 100 °C: 2.4 K at 120 °C.
   hot: inX([row([40, 40, 99.9], EQUAL, 25), row([40, 40, 120], EQUAL, 25)]),
+  unequal: inX([row([38, 55, 37], [60, 60, 60], 25), row([38, 55, 37], [60, 40, 60], 25)]),
   house: inX([row([30, 30, 48], EQUAL, 27)], { criteria: "house" }),
 };
 
@@ -131,6 +132,13 @@ test("worked figures of the trade: 65 K, 120 of 200 A, air of 28 °C", () => {
 test("currents up to 10 % apart are compared as they are, beyond at the largest", () => {
   expect(routes.edges.number(0, "rise_similar")).toBeCloseTo(15, 1);
   expect(routes.edges.number(1, "rise_similar")).toBeCloseTo(20 * 1.11 ** 1.8 - (5 + 5 * 1.11 ** 1.8) / 2, 1);
+});
+
+test("what is brought to the largest current brings its uncertainty along", () => {
+  const [alike, apart] = [0, 1].map((at) => routes.unequal.number(at, "rise_U_similar"));
+  // 40 A to 60 A by the central exponent, 1.8.
+  expect(apart! / alike!).toBeCloseTo(1.5 ** 1.8, 6);
+  expect(routes.unequal.cell(1, "grade_found_u")).toBe(`more than ± ${apart!.toFixed(1)} K`);
 });
 
 test("40 % load is projected, 39 % is not", () => {
