@@ -54,9 +54,12 @@ function rowsOf(value: Value | undefined): number {
 const columnOf = (value: Value): ArrayValueObject =>
   value.isArray() ? (value as ArrayValueObject) : arrayOf([[value]]);
 
-/** What an array of one value holds. */
-const singleOf = (value: Value | undefined): Value | undefined =>
-  value?.isArray() && rowsOf(value) === 1 ? (cellOf(value as ArrayValueObject, 0, 0) ?? undefined) : value;
+/** What is given where nothing is found: of a single cell what it holds, which may be nothing. */
+function otherwiseOf(ifNone: Value | undefined): Value {
+  if (ifNone?.isArray() && rowsOf(ifNone) === 1)
+    return cellOf(ifNone as ArrayValueObject, 0, 0) ?? NullValueObject.create();
+  return !ifNone || ifNone.isNull() ? ErrorValueObject.create(ErrorType.NA) : ifNone;
+}
 
 const isLeftOut = (values: readonly (Value | undefined)[]): boolean => values.every((value) => value === undefined);
 
@@ -68,10 +71,9 @@ function quickXlookup(own: Calculate): Calculate {
     // Of several columns of results a column of values takes the first; a single value takes the row.
     const from = results && columnOf(results);
     const isFit = from?.getRowCount() === rows && (from.getColumnCount() === 1 || wanted > 1);
-    const otherwise = singleOf(ifNone);
-    if (!wanted || !rows || !isFit || otherwise?.isArray() || !isLeftOut(modes)) return own(...values);
+    const none = otherwiseOf(ifNone);
+    if (!wanted || !rows || !isFit || none.isArray() || !isLeftOut(modes)) return own(...values);
     const index = new Index(columnOf(places!), rows);
-    const none = !otherwise || otherwise.isNull() ? ErrorValueObject.create(ErrorType.NA) : otherwise;
     return mapped(sought!, (value) => {
       const place = index.placeOf(value);
       if (place === undefined) return own(value, places!, results!, none);
