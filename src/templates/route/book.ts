@@ -20,7 +20,7 @@ import type { Computed } from "./columns.js";
 import { checkColumns } from "./checks.js";
 import { compareColumns } from "./compare.js";
 import { fullLoadColumns } from "./full-load.js";
-import { number, ofPhase } from "./formula.js";
+import { number, ofPhase, phaseOf } from "./formula.js";
 import { gradeColumns } from "./grade.js";
 import { CRITERIA_CHOICES, jobSheet, type JobValues } from "./job.js";
 import { ASSET_COLUMNS, SURFACE_COLUMNS, WINDOW_COLUMNS, type Asset, type Surface, type WindowEntry } from "./lists.js";
@@ -128,10 +128,13 @@ export function routeBook(route: Route): BookDescription {
   };
 }
 
+/** A rise over air is that of the phase that reads highest, which unequal currents may make another one than the hottest. */
+const LOAD_OF_HIGHEST = `IF([t_high]="",[amps_hottest],LET(phase,${phaseOf("[t_high]", "t_")},${ofPhase("phase", (phase) => number(`[amps_${phase}]`))}))`;
+
 const lastTime: LastTimeKind = {
   load: "last_amps",
   loadUnit: "A",
-  loadNow: `IF([governs]="over similar",${COMPARED_AT},[amps_hottest])`,
+  loadNow: `IF([governs]="over similar",${COMPARED_AT},${LOAD_OF_HIGHEST})`,
   overNow: 'IF([governs]="over similar","similar","air")',
   atLoad:
     'IF([last_rise]<=0,[last_rise],IFERROR(GREY.RISE_AT_LOAD([last_rise],[last_load],[load_judged],job_exponent,job_minimum_load),""))',

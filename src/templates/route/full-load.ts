@@ -3,7 +3,6 @@ import { criteriaOf } from "../common/criteria.js";
 import type { Computed } from "./columns.js";
 import { MORE } from "./grade.js";
 import { COMPARED_AT } from "./load.js";
-import { COVERAGE_FACTOR } from "./uncertainty.js";
 import type { SheetUnits } from "./sheet-units.js";
 
 const PROJECTED = "At full load, projected";
@@ -57,11 +56,14 @@ export function fullLoadColumns(units: SheetUnits): Computed[] {
   ];
 }
 
+/** GRADE_RANGE widens by twice a standard uncertainty: of half the U that stands in the row it comes to that U. */
+const WIDENED_BY = 2;
+
 /** A row of results a row; the row's uncertainty as a standard one. */
 function gradeRange(units: SheetUnits): string {
   const similar = '[projected]="similar"';
   // Without an uncertainty there is no range: a text is refused, an empty one would count as exact.
-  const standard = `LET(u,IF(${similar},[rise_U_similar],[rise_U_air]),IF(ISNUMBER(u),u/${COVERAGE_FACTOR},"unknown"))`;
+  const standard = `LET(u,IF(${similar},[rise_U_similar],[rise_U_air]),IF(ISNUMBER(u),u/${WIDENED_BY},"unknown"))`;
   return (
     `GREY.GRADE_RANGE(IF(${similar},[similar],[t_hottest]-[air_used]),IF(${similar},${COMPARED_AT},[amps_hottest]),[expected_max],[projected],` +
     `${criteriaOf("job_criteria")},job_exponent_low,job_exponent_high,job_minimum_load,${standard},,${units.argument})`

@@ -22,9 +22,6 @@ export const SIMILAR_CHOICES = Object.keys(SIMILAR_IS) as readonly (keyof typeof
 const WINDOW_HALF = 0.05;
 /** Of its temperature: the painted face beside the frame is as close to it (trade.md 5.2.10). */
 const WINDOW_TEMP_HALF = 5;
-/** Coverage factor of 95 %, normal, as RISE_UNCERTAINTY takes it. */
-export const COVERAGE_FACTOR = 1.959964;
-
 const HALF = "Half-width: what it may be off to either side.";
 
 /** Lines of Job. */
