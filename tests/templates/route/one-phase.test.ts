@@ -37,6 +37,39 @@ beforeAll(async () => {
       amps_right: 150,
       surrounding_air: 25,
     },
+    // Partly seen, the current of the unseen phase unknown: no grade, but 29.4 K over air.
+    {
+      ...plain,
+      status: "partly seen",
+      reason: "barrier",
+      left: 29.4,
+      middle: 49.4,
+      amps_left: 150,
+      amps_middle: 150,
+      surrounding_air: 20,
+    },
+    {
+      ...plain,
+      status: "exceptoin",
+      left: 40,
+      middle: 40,
+      right: 60,
+      amps_left: 150,
+      amps_middle: 150,
+      amps_right: 150,
+      surrounding_air: 25,
+    },
+    {
+      ...plain,
+      status: "no exception",
+      left: 40,
+      middle: 40,
+      right: 60,
+      amps_left: 150,
+      amps_middle: 150,
+      amps_right: 150,
+      surrounding_air: 25,
+    },
   ];
   [route] = (await worked(inTheDairy(rows, { assets: [asset] }))) as [WorkedRoute];
 }, 120_000);
@@ -54,4 +87,10 @@ test("the range at full load is wider than the projected rise by the U of the ro
   const u = route.number(1, "rise_U_air");
   expect(route.number(1, "full_low")).toBeCloseTo((27 - u) * 2 ** 1.6, 1);
   expect(route.number(1, "full_high")).toBeCloseTo((27 + u) * 4, 1);
+});
+
+test("nothing hot falls off the list of exceptions for want of a grade or by a misspelt status", () => {
+  expect(route.cell(2, "grade_found")).toMatch(/^no grade: needs current right/);
+  const ranks = [0, 1, 2, 3, 4].map((row) => typeof route.cell(row, "exception_rank"));
+  expect(ranks).toEqual(["number", "number", "number", "number", "string"]);
 });
