@@ -173,9 +173,7 @@ function limitUsed(units: SheetUnits): string {
 
 function shownColumn(key: (typeof READINGS)[number]): Computed {
   const mark =
-    key === "reading"
-      ? `IF([limit_reading]="",[t_reading],${LIMIT_MARK}&TEXT([t_reading],"0.0"))`
-      : `[t_${key}]`;
+    key === "reading" ? `IF([limit_reading]="",[t_reading],${LIMIT_MARK}&TEXT([t_reading],"0.0"))` : `[t_${key}]`;
   return {
     key: `corrected_${key}`,
     header: key === "reading" ? "corrected" : "corrected reference",

@@ -31,12 +31,12 @@ export function readingColumns(kind: ReportKind): Computed[] {
       key: "exception_rank",
       ...WORKING,
       format: "0",
-      note: "Rows marked exception, and those partly seen that have a grade of 1 or more or a rise without one, the worst first: readings at the camera's limit, then the grade, then the rise.",
+      note: "Rows marked exception, and those partly seen that have a grade of 1 or more or a rise that lacks a current for one, the worst first: readings at the camera's limit, then the grade, then the rise.",
       formula: rank(
         `(([reading_is]="at least")*([limit_reading]<>""))*1000000+${grade}*100000+${rise}`,
         // A word for the status that is none, or a rise that could not be graded, takes nothing hot off the list.
         '([status]="exception")+([status]<>"")*([status]<>"exception")*([status]<>"no exception")*([status]<>"not inspected")*' +
-          'IF(ISNUMBER([grade_number]),([grade_number]>=1)*1,([status]="partly seen")*ISNUMBER([rise_judged]))',
+          'IF(ISNUMBER([grade_number]),([grade_number]>=1)*1,([status]="partly seen")*ISNUMBER([rise_judged])*(LEFT([grade_found],23)="no grade: needs current"))',
       ),
     },
     {

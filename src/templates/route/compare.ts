@@ -80,7 +80,8 @@ export function compareColumns(units: SheetUnits): Computed[] {
       format: "0 %",
       align: "right",
       note: "Rise of the hottest phase as a share of the rise permitted at this load.",
-      formula: '=IF([share]="","",IF(([reading_is]="at least")*([limit_reading]<>"")>0,"≥ "&TEXT([share],"0 %"),[share]))',
+      formula:
+        '=IF([share]="","",IF(([reading_is]="at least")*([limit_reading]<>"")>0,"≥ "&TEXT([share],"0 %"),[share]))',
     },
     {
       key: "rise_air",

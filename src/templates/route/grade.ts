@@ -95,7 +95,7 @@ export function gradeColumns(units: SheetUnits): Computed[] {
     {
       key: "rise_U",
       group: AS_FOUND,
-      width: 64,
+      width: 76,
       measure: "difference",
       format: "0.0",
       align: "right",

@@ -102,7 +102,7 @@ export function loadColumns(units: SheetUnits): Computed[] {
     {
       key: "currents",
       group: "Load",
-      width: 220,
+      width: 330,
       note: "Up to 5 % apart the phases are compared as they are, up to 10 % with care; beyond, each phase's rise is first brought to the largest of the three currents.",
       formula:
         `=IF([imbalance]="","",IF([imbalance]="no current",IF([amps_high]=0,"no current on any phase","no current on "&${withoutCurrent()}),` +
