@@ -1,5 +1,6 @@
 /** Pictures of a file in the page: drawn in their boxes, saved again, and never under another exception's number. */
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import path from "node:path";
 import { readContents } from "../../src/host/file/read/contents.js";
 import { describeInBrowser } from "../support/browser.js";
@@ -56,6 +57,29 @@ describeInBrowser("Pictures of a file that is opened", () => {
     // The demo's exceptions: each has both.
     expect(held.length).toBeGreaterThan(10);
     expect(readContents(await save()).held).toEqual(held);
+  }, 120_000);
+
+  test("are placed from a folder by the pane: what fits takes its box, what the folder lacks stays", async () => {
+    const before = readContents(await save()).held;
+    const of = (held: typeof before, kind: string) => held.filter(({ key }) => key.endsWith(kind));
+    const [first, other] = of(before, "thermogram");
+    // Another exception's thermogram under the first one's number, and a file that is no picture.
+    const folder = mkdtempSync(path.join(tmpdir(), "greybody-page-pictures-"));
+    writeFileSync(path.join(folder, `${first!.shown}.png`), Buffer.from(other!.base64, "base64"));
+    writeFileSync(path.join(folder, "notes.txt"), "none");
+    const [chooser] = await Promise.all([
+      page.page.waitForEvent("filechooser"),
+      page.page.getByRole("button", { name: "Choose the folder" }).click(),
+    ]);
+    await chooser.setFiles(folder);
+    await page.page.locator(".gp-said", { hasText: "Pictures:" }).waitFor();
+    rmSync(folder, { recursive: true });
+    const after = readContents(await save()).held;
+    expect(after).toHaveLength(before.length);
+    expect(of(after, "thermogram").find(({ shown }) => shown === first!.shown)?.base64).toBe(other!.base64);
+    expect(of(after, "photo")).toEqual(of(before, "photo"));
+    // Where nothing fits, nothing that stands is taken away.
+    expect(of(after, "thermogram").find(({ shown }) => shown === other!.shown)?.base64).toBe(other!.base64);
   }, 120_000);
 
   test("follow their number; a number without one says so, and what nobody asks for is told before it is lost", async () => {

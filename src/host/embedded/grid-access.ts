@@ -1,7 +1,7 @@
 /** What the page gives the host port of its grid: plain answers, at once. The page owns the grid and its workbook. */
 import type { Grid } from "../../functions/contract.js";
 import type { BookDescription } from "../../templates/contract.js";
-import type { CellAt, FieldInfo, Stop, TableInfo, Theme } from "../port.js";
+import type { CellAt, FieldInfo, PictureBoxInfo, PlacedPicture, Stop, TableInfo, Theme } from "../port.js";
 import type { RangeReference } from "../reference.js";
 import type { ResolvedFormula } from "./structured.js";
 
@@ -37,6 +37,10 @@ export interface GridAccess {
   /** All formulas once more; tells how many call a function of ours. */
   recalculate(): number;
   undo(): Promise<boolean>;
+  /** Boxes for pictures, in the order of the sheets. */
+  pictureBoxes(): readonly PictureBoxInfo[];
+  /** Tells how many pictures stand in boxes now; what is neither placed nor kept is gone. */
+  placePictures(pictures: readonly PlacedPicture[], keeps: ReadonlySet<string>): number;
   /** Opens a description in place of the open book; throws, with the old book still open, where it cannot be read. */
   open(description: BookDescription): void;
 

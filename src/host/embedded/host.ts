@@ -8,9 +8,6 @@ import type { GridAccess, SheetRange } from "./grid-access.js";
 import { columnLetters } from "./structured.js";
 import { readFormula } from "./syntax.js";
 
-const NO_PICTURES =
-  "The page shows and saves the pictures of a file that it opens, and places none: save the workbook, then `greybody pictures ROUTE.xlsx FOLDER -o OUT.xlsx` puts them into the file, or this pane does in Excel.";
-
 /** More than any sheet of ours, and still read in a moment. */
 const MOST_CELLS = 2_000_000;
 
@@ -89,8 +86,19 @@ export function embeddedHost(grid: GridAccess): HostPort {
       answer(async () =>
         (await grid.undo()) ? done(undefined) : refused("missing", "There is nothing that could be undone."),
       ),
-    pictureBoxes: () => Promise.resolve(refused("unable", NO_PICTURES)),
-    placePictures: () => Promise.resolve(refused("unable", NO_PICTURES)),
+    pictureBoxes: () => answer(() => done(grid.pictureBoxes())),
+    placePictures: (pictures, keeps) =>
+      answer(() => {
+        const shown = new Map(grid.pictureBoxes().map((box) => [box.key, box.shown]));
+        // Between choosing the folder and placing somebody may have typed.
+        const changed = pictures.find((one) => shown.get(one.key) !== one.shown);
+        if (changed !== undefined)
+          return refused(
+            "missing",
+            `No box shows ${changed.shown} any more: choose the folder again. Nothing was placed.`,
+          );
+        return done(grid.placePictures(pictures, keeps));
+      }),
   };
 }
 

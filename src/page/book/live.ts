@@ -8,6 +8,7 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { TableManager } from "@univerjs/sheets-table";
+import type { PictureBox } from "../../templates/contract.js";
 import type { Grid } from "../grid/univer.js";
 import { type CellPlace, contains } from "./a1.js";
 import {
@@ -37,6 +38,10 @@ export interface LiveBook {
   onOpened(listener: () => void): void;
   /** False while another book takes the open one's place: the grid then speaks of sheets that are gone. */
   isOpen(): boolean;
+  /** Gives sheets other pictures in their boxes, by the sheet's id. */
+  setPictures(pictures: ReadonlyMap<string, readonly PictureBox[]>): void;
+  /** Told when pictures have been placed. */
+  onPictures(listener: () => void): void;
   /** Lets `swap` put another workbook under the book's id, then takes that over. */
   replace(layout: BookLayout, swap: () => void): void;
   /** Which table column a body cell belongs to. */
@@ -46,6 +51,7 @@ export interface LiveBook {
 export function liveBook(grid: Grid, first: BookLayout): LiveBook {
   const injector = grid.univer.__getInjector();
   const listeners = new Set<() => void>();
+  const pictureListeners = new Set<() => void>();
   let open = opened(injector, first);
   let replacing = false;
   const manager = injector.get(TableManager);
@@ -80,6 +86,17 @@ export function liveBook(grid: Grid, first: BookLayout): LiveBook {
       listeners.add(listener);
     },
     isOpen: () => !replacing,
+    onPictures: (listener) => {
+      pictureListeners.add(listener);
+    },
+    setPictures: (pictures) => {
+      const sheets = open.layout.sheets.map((one) => {
+        const own = one.kind === "free" ? pictures.get(one.id) : undefined;
+        return one.kind === "free" && own !== undefined ? { ...one, sheet: { ...one.sheet, pictures: own } } : one;
+      });
+      open = { ...open, layout: { ...open.layout, sheets } };
+      for (const listener of pictureListeners) listener();
+    },
     replace: (layout, swap) => {
       replacing = true;
       try {

@@ -39,6 +39,9 @@ export function trackChanges(book: LiveBook): Changes {
   book.commands.onCommandExecuted((info) => {
     if (info.type === CommandType.COMMAND && book.isOpen()) look();
   });
+  book.onPictures(() => {
+    set(true);
+  });
   // What was changed in the book before is gone already.
   book.onOpened(begin);
   return {

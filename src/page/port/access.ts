@@ -11,6 +11,7 @@ import { plainMessage } from "../../host/plain-messages.js";
 import type { CellAt, Stop, Theme } from "../../host/port.js";
 import type { BookDescription } from "../../templates/contract.js";
 import type { LiveBook } from "../book/live.js";
+import { boxInfos, placeInBoxes } from "../book/pictures.js";
 import { resolveFormula } from "../book/resolve.js";
 import { bookId } from "../book/snapshot.js";
 import { contentLock } from "../edit/lock-rules.js";
@@ -121,6 +122,8 @@ export function gridAccess({ book, messages, calculating, open, theme }: Access)
       return countOurs(book);
     },
     undo: async () => lastStep(book) !== undefined && (await book.commands.executeCommand(UndoCommand.id)),
+    pictureBoxes: () => boxInfos(book),
+    placePictures: (pictures, keeps) => placeInBoxes(book, pictures, keeps),
     open,
     theme: theme.now,
     onSelection: (listener) => subscribe(selectionListeners, listener),

@@ -41,6 +41,7 @@ export function showPictures(book: LiveBook, calculating: Calculating): void {
   });
   follow(renders.getRenderById(bookId));
   calculating.onDone(draw);
+  book.onPictures(draw);
   draw();
 
   function draw(): void {
@@ -60,7 +61,7 @@ export function showPictures(book: LiveBook, calculating: Calculating): void {
     const now = JSON.stringify([
       sheet?.id,
       boxes.map(({ asks }) => asks),
-      wanted.map(({ at, picture, area }) => [at, picture.key, area]),
+      wanted.map(({ at, picture, area }) => [at, picture.key, picture.shown, picture.base64?.length, area]),
     ]);
     if (now === key) return;
     key = now;
