@@ -44,7 +44,7 @@ export const electricalReport: ReportKind = {
       {
         label: "load",
         shown:
-          'IF(ISNUMBER([load_share]),TEXT([load_share],"0 %")&" of "&[expected_max]&" A expected","share not known")&IF([currents]="","","; currents "&[currents])',
+          'IF(ISNUMBER([load_share]),TEXT([load_share],"0 %")&" of "&[expected_max]&" A expected","share not known")&IF([currents]="","",IF(LEFT([currents],2)="no","; ","; currents ")&[currents])',
       },
       {
         label: "projected, advice",
