@@ -6,6 +6,7 @@ import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverRemoteSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { catalogue } from "../functions/catalogue.js";
 import { equipEngine } from "../host/embedded/equip.js";
+import { endOnce } from "./one-end.js";
 
 const locales = { [LocaleType.EN_US]: {} };
 const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.SILENT });
@@ -19,3 +20,4 @@ const channel = new BroadcastChannel(self.location.hash.slice(1));
 equipEngine(univer.__getInjector(), catalogue, (messages) => {
   channel.postMessage(messages);
 });
+endOnce(univer.__getInjector(), self);

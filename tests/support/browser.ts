@@ -6,10 +6,6 @@ const executablePath = process.env.GREYBODY_BROWSER;
  * `describe` for tests in a real browser. Without a browser they are skipped, or fail where one is required
  * (GREYBODY_REQUIRE_BROWSER=1, as .ci/run sets it).
  */
-// Known and not yet mended: now and then the grid lets a formula that was just typed lie until the next change, so a test
-// that reads it at once fails. Tried again once, with the first failure in the log; what fails twice fails.
-jest.retryTimes(1, { logErrorsBeforeRetry: true });
-
 export const describeInBrowser =
   executablePath === undefined && process.env.GREYBODY_REQUIRE_BROWSER !== "1" ? describe.skip : describe;
 
